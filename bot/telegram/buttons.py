@@ -35,6 +35,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "mn": c.MeanDraft,
     "ps": c.PostSession,
     "pl": c.PostLater,
+    "bt": c.BackToTime,
     "ds": c.DiscardSession,
     "mv": c.MyVersion,
     "on": c.OwnNothing,

@@ -49,6 +49,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.MeanDraft: amending.mean_draft,
     c.PostSession: posting.post_session,
     c.PostLater: scheduled.post_later,
+    c.BackToTime: scheduled.back_to_time,
     c.DiscardSession: posting.discard_session,
     c.MyVersion: version.my_version,
     c.ShowHow: version.show_how,

@@ -147,6 +147,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     c.MeanDraft: coach(session=Id.SESSION),
     c.PostSession: coach_now(session=Id.SESSION),
     c.PostLater: coach_now(session=Id.SESSION),
+    c.BackToTime: coach_now(session=Id.SESSION),
     c.DiscardSession: coach(session=Id.OWN_DRAFT),
     o.WithdrawSession: coach_now(session=Id.SESSION),
     o.Announce: coach_now(word=Id.OWN_WORD, group=Id.GROUP),

@@ -147,6 +147,14 @@ class PostSession(Command):
     revision: int
 
 
+class BackToTime(Command):
+    """What was put off goes out at its time before: minutes since 1970 in UTC."""
+
+    session: int
+    revision: int
+    minute: Annotated[int, Field(ge=0, le=LAST_MINUTE)]
+
+
 class PostLater(Command):
     """Post at a moment: minutes since 1970 in UTC."""
 

@@ -14,11 +14,15 @@ from core.store.records import Membership, SessionRecord
 
 
 class WhichSession(BellwetherError):
-    """What was typed may be of any of these sessions: the visitor is asked before anything is decided."""
+    """What was typed may be of any of these sessions: the visitor is asked before anything is decided.
 
-    def __init__(self, sessions: tuple[int, ...]) -> None:
+    `to_change`: it is a coach's change, and no score.
+    """
+
+    def __init__(self, sessions: tuple[int, ...], *, to_change: bool = False) -> None:
         super().__init__(str(sessions))
         self.sessions = sessions
+        self.to_change = to_change
 
 
 async def session_scored(visit: Visit, text: str, session_id: int | None) -> SessionRecord | None:

@@ -11,7 +11,7 @@ from core.desk.days import today_in
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.sessions.drafting import as_another_time, time_in
-from core.desk.sessions.meant import of_day, without_day
+from core.desk.sessions.meant import of_day, replied, the_one, unposted, without_day
 from core.desk.sessions.posting import draft_session, open_draft, over, read_back
 from core.desk.sessions.says import (
     AmendedAfterPost,
@@ -42,6 +42,7 @@ LINE: Final = "line"
 DRAFT: Final = "draft"
 
 
+_BREAKS: Final = 2
 _IN_MINUTE: Final = re.compile(
     r"\W*(?:(?:please|pls|actually|and|no|ok)\W+)*(?:in|on|at|for) (?:the )?(?:minute|min|station) "
     r"(?P<n>[1-9][0-9]?)\W+"
@@ -54,26 +55,52 @@ _MAKES: Final = re.compile(
 )
 
 
-async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant."""
+async def as_amendment(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant.
+
+    Raises WhichSession where several may be.
+    """
     groups = await coached_groups(visit)
-    if not groups or find_name(text, tuple(await coached_athletes(visit))):
+    if not groups or is_board(text) or find_name(text, tuple(await coached_athletes(visit))):
         return None
     is_said = sounds_like_a_change(without_day(text)) or bool(time_in(text) or _IN_MINUTE.match(text))
     if not (is_said or fact_in(text, catalogue()) or told_of_line(text) or is_one_line(text)):
         return await not_of_day(visit, text) if _MAKES.match(text) else None
-    named = None if time_in(text) else await of_day(visit, text)
-    record, wish = (named, without_day(text)) if named else (await newest(visit, groups), text)
+    named = await replied(visit, replied_to) or (None if time_in(text) else await of_day(visit, text))
+    able = None if named or time_in(text) else the_one(await changeable_so(visit, text))
+    record, wish = (named, without_day(text)) if named else (able or await newest(visit, groups), text)
     # `5 rounds` of what is posted already is rather a score.
     if record is None or (record.state is SessionState.POSTED and not is_said):
         return None
-    moved = await as_another_time(visit, record, text) if await is_alone(visit, record, groups) else None
+    moved = (
+        await as_another_time(visit, record, text) if named or await is_alone(visit, record, groups) else None
+    )
     if moved is not None:
         return moved
     group = await visit.group(record.group_id)
     wish = by_minute(wish, record.session)
     found = changed(record.text, wish, catalogue(), group.units, in_stead)
     return await carried_out(visit, record, wish, found) if found else await in_doubt(visit, record, text)
+
+
+def is_board(text: str) -> bool:
+    """Several things to do in rows of their own, and how: a session, whatever stands above it."""
+    if text.strip().count("\n") < _BREAKS:
+        return False
+    read = read_session(text, catalogue())
+    return read.session is not None and read.format_known and len(read.session.every_line) > 1
+
+
+async def changeable_so(visit: Visit, wish: str) -> list[SessionRecord]:
+    """Of several that aren't posted yet, those in which the change can be made; none where there aren't several."""
+    found = await unposted(visit)
+    return [one for one in found if await can_be_made(visit, one, wish)] if len(found) > 1 else []
+
+
+async def can_be_made(visit: Visit, record: SessionRecord, wish: str) -> bool:
+    units = (await visit.group(record.group_id)).units
+    found = changed(record.text, by_minute(wish, record.session), catalogue(), units, in_stead)
+    return found is not None and (found.text != record.text or found.unclear is not None)
 
 
 async def is_alone(visit: Visit, record: SessionRecord, groups: list[Group]) -> bool:

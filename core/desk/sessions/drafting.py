@@ -9,11 +9,12 @@ from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
 from core.desk.days import day_to_post, today_in, zone_of
 from core.desk.outcome import Outcome
-from core.desk.sessions.meant import meant_to_move, of_day
+from core.desk.sessions.meant import meant_to_move, of_day, replied, the_one, unposted
 from core.desk.sessions.posting import discard_session, post_session, usual_hour
 from core.desk.sessions.reading import unread_lines
 from core.desk.sessions.says import AskPostWithout, AskWhen, NoHabit
 from core.desk.sessions.scheduled import post_later, to_post
+from core.desk.sessions.withdrawing import as_dropped
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
@@ -36,12 +37,17 @@ _DISCARD = re.compile(
 )
 
 
-async def as_draft_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """None unless the visitor has a draft and speaks of discarding it, or of another time for it by its name."""
+async def as_draft_order(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    """None unless the visitor has a draft and speaks of discarding it, or of another time for it.
+
+    Raises WhichSession where several may be meant.
+    """
+    meant = await replied(visit, replied_to)
     if not _DISCARD.match(text):
-        return await as_put_off(visit, text) or await as_moved(visit, text)
-    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
-    if draft is None:
+        moved = await as_put_off(visit, text) or await as_moved(visit, text, meant)
+        return moved or await as_dropped(visit, text, meant)
+    draft = meant or await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
+    if draft is None or draft.state is SessionState.POSTED:
         return None
     return await discard_session(visit, DiscardSession(session=draft.id, revision=draft.revision))
 
@@ -80,6 +86,7 @@ _MOVES: Final = re.compile(
 )
 
 
+_IT: Final = re.compile(r"(?:it|that|this)\b", re.IGNORECASE)
 _LATER: Final = re.compile(r"\b(?:postpone|delay|push)\b", re.IGNORECASE)
 
 
@@ -111,11 +118,18 @@ def minutes_told(count: str, unit: str) -> int:
     return round(number * (60 if unit.lower().startswith("h") else 1))
 
 
-async def as_moved(visit: Visit, text: str) -> Outcome | None:
-    """`Move fridays green to sat 9`: what is to be posted and is named by its day or its title, at another time."""
+async def as_moved(visit: Visit, text: str, meant: SessionRecord | None) -> Outcome | None:
+    """`Move fridays green to sat 9`: what is to be posted and is named by its day or its title, at another time.
+
+    Of `move it to 7` it is asked which, where several have a time.
+    """
     verb = _MOVES.match(text)
     found = await meant_to_move(visit, text[verb.end() :], lambda rest: bool(time_in(rest))) if verb else None
     is_later = bool(verb and _LATER.search(verb[0]))
+    if verb and not found and (meant or _IT.match(text[verb.end() :])) and time_in(text):
+        timed = [one for one in await unposted(visit) if one.post_at is not None]
+        record = meant or (the_one(timed) if len(timed) > 1 else None)
+        found = (record, text) if record else None
     return await as_another_time(visit, *found, is_later=is_later) if found else None
 
 

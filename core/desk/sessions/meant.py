@@ -8,6 +8,7 @@ from typing import Final
 from core.athletes.easing import WEEK
 from core.desk.coached import coached_groups, coached_ids
 from core.desk.days import LOOKS_BACK, RECENT, days_of_title, today_in, zone_of
+from core.desk.scores.which import WhichSession
 from core.desk.visit import Visit
 from core.notation.calendar.moments import DAY_WORD, TOMORROW, find_days, names_only_a_weekday
 from core.store.records import Group, SessionRecord, SessionState
@@ -42,6 +43,23 @@ async def posted_lately(visit: Visit) -> list[SessionRecord]:
         for one in await visit.uow.sessions.posted_since(group, visit.now - LOOKS_BACK)
         if one.state is SessionState.POSTED
     ]
+
+
+async def unposted(visit: Visit) -> list[SessionRecord]:
+    """One's own drafts, the newest first, then what is to be posted."""
+    return [one for one in await at_hand(visit) if one.state is not SessionState.POSTED]
+
+
+async def replied(visit: Visit, session: int | None) -> SessionRecord | None:
+    """The session of theirs that a coach replied to, or tapped where it was asked which is meant."""
+    return next((one for one in await at_hand(visit) if one.id == session), None) if session else None
+
+
+def the_one(found: Sequence[SessionRecord]) -> SessionRecord | None:
+    """None of none. Raises WhichSession of several."""
+    if len(found) > 1:
+        raise WhichSession(tuple(one.id for one in found), to_change=True)
+    return next(iter(found), None)
 
 
 async def in_hand(visit: Visit) -> SessionRecord | None:
@@ -165,6 +183,18 @@ _SAID_OF_ANY: Final = re.compile(
     r"|one|post|draft|please|pls|the|my|our|can|could|you|back|forward|it|that|from|out|instead|actually|sorry|ok|no|and)\b",
     re.IGNORECASE,
 )
+
+
+def is_a_day_alone(text: str) -> bool:
+    """`Friday's`, `the sunday one`: no word but for a day."""
+    rest = _SAID_OF_ANY.sub(" ", _OF_DAY.sub(" ", text))
+    return bool(_OF_DAY.search(text)) and not _WORD.search(rest)
+
+
+async def is_named_alone(visit: Visit, text: str, record: SessionRecord) -> bool:
+    """Whether words are nothing but the name of this session: its day, or what it is called."""
+    rest, named = await without_name(visit, text, record)
+    return named > 0 and not _WORD.search(_SAID_OF_ANY.sub(" ", rest))
 
 
 async def is_named_so(visit: Visit, text: str, record: SessionRecord) -> bool:

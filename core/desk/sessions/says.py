@@ -120,6 +120,7 @@ class WillPost(Said):
     """`at`: on the group's clock, named by `zone` where the reader goes by another.
 
     `beside`: the titles of what goes out there the same day, "" for one without. `drops`: whoever set it wants it gone.
+    `before`: the time in whose place it came.
     """
 
     at: datetime
@@ -130,6 +131,7 @@ class WillPost(Said):
     beside: tuple[str, ...] = ()
     title: str | None = None
     drops: bool = False
+    before: datetime | None = None
 
 
 class Coming(Value):

@@ -5,8 +5,9 @@ from datetime import UTC, datetime
 from typing import Any, Final
 
 from core.desk.access import admitted
-from core.desk.commands import PostLater
+from core.desk.commands import BackToTime, PostLater
 from core.desk.days import group_clock_named, zone_of
+from core.desk.errors import StalePress
 from core.desk.outcome import DueWish, Outcome, Say
 from core.desk.sessions.posting import decided_by, open_draft, over, post
 from core.desk.sessions.reading import board_of
@@ -24,12 +25,23 @@ async def post_later(visit: Visit, command: PostLater) -> Outcome:
     return await to_post(visit, record, datetime.fromtimestamp(command.minute * 60, UTC))
 
 
+@admitted
+async def back_to_time(visit: Visit, command: BackToTime) -> Outcome:
+    """As long as that time is still to come."""
+    record = await open_draft(visit, command.session, command.revision)
+    moment = datetime.fromtimestamp(command.minute * 60, UTC)
+    if moment <= visit.now:
+        raise StalePress
+    return await to_post(visit, record, moment)
+
+
 async def to_post(visit: Visit, record: SessionRecord, at: datetime) -> Outcome:
     """It goes out at this moment, whatever was set before."""
     told = await over(visit, record, "later")
     day = at.astimezone(zone_of(await visit.group(record.group_id))).date()
     await visit.uow.sessions.schedule(record.id, at, day)
     said = await will_post(visit, record, at)
+    said = said.model_copy(update={"before": await time_before(visit, record, at)})
     minute = int(at.timestamp()) // 60
     wish = DueWish(
         key=f"post:{record.id}:{record.revision}:{minute}",
@@ -44,6 +56,13 @@ async def to_post(visit: Visit, record: SessionRecord, at: datetime) -> Outcome:
         refs={"session": record.id},
     )
     return told + Outcome((say,), due=(wish,), settles=True)
+
+
+async def time_before(visit: Visit, record: SessionRecord, at: datetime) -> datetime | None:
+    """When it would have gone out, on the group's clock; None for what had no other time."""
+    before = record.post_at
+    is_moved = before is not None and before != at and before > visit.now
+    return before.astimezone(zone_of(await visit.group(record.group_id))) if before and is_moved else None
 
 
 async def will_post(visit: Visit, record: SessionRecord, at: datetime) -> WillPost:

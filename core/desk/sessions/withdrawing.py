@@ -1,13 +1,26 @@
 """A coach withdraws a session that stands in the group. Asked for first; scores that were told stay."""
 
+import re
+from typing import Final
+
 from core.desk.access import admitted
+from core.desk.classes.meetings import meets_on
 from core.desk.coached import coached_groups, coached_ids
 from core.desk.coaching.commands import WithdrawSession
 from core.desk.commands import DiscardSession
 from core.desk.days import RECENT
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
-from core.desk.sessions.meant import at_hand, is_named_so, names_a_day, of_day
+from core.desk.sessions.meant import (
+    at_hand,
+    is_a_day_alone,
+    is_named_alone,
+    is_named_so,
+    names_a_day,
+    of_day,
+    the_one,
+    unposted,
+)
 from core.desk.sessions.posting import discard_session, group_post, post_key, replaced_by
 from core.desk.sessions.says import (
     AskWithdraw,
@@ -19,6 +32,7 @@ from core.desk.sessions.says import (
     WasWithdrawn,
 )
 from core.desk.sessions.scheduled import will_post
+from core.desk.talk.not_got import left_over
 from core.desk.visit import Visit
 from core.store.records import Group, Purpose, SessionRecord, SessionState
 
@@ -38,8 +52,41 @@ async def withdraw_of_day(visit: Visit, text: str) -> Outcome | None:
     if found is None and await names_a_day(visit, text):
         return visit.told(NothingOfDay()) if await coached_groups(visit) else None
     found = found or await posted_last(visit)
-    if found is None:
+    return await withdraw_this(visit, found) if found else None
+
+
+_DROPS: Final = re.compile(
+    r"^\W*(?:(?:actually|no|ok|okay|please|pls|sorry|and|can you|could you|let'?s)\W+)*"
+    r"(?:discard|cancel|forget|delete|drop|scrap|bin|ditch|withdraw|kill)\s+(?P<which>[^,;.!?]+)(?P<rest>.*)$",
+    re.IGNORECASE | re.DOTALL,
+)
+
+
+async def as_dropped(visit: Visit, text: str, meant: SessionRecord | None) -> Outcome | None:
+    """`Scrap sundays`, `bin friday's`: the session that is named and nothing else; None where none is named so.
+
+    Raises WhichSession where several are.
+    """
+    found = _DROPS.match(text)
+    if found is None or "\n" in text.strip() or "class" in text.casefold():
         return None
+    named = [one for one in await unposted(visit) if await is_named_alone(visit, found["which"], one)]
+    record = meant if meant in named else the_one(named)
+    if record is None:
+        return visit.told(NothingOfDay()) if await is_empty_day(visit, found["which"]) else None
+    rest = found["rest"].strip(" ,;.!?")
+    return await withdraw_this(visit, record) + (await left_over(visit, [rest]) if rest else Outcome())
+
+
+async def is_empty_day(visit: Visit, which: str) -> bool:
+    """Whether that is a day and nothing else, on which nothing of theirs stands and no class is."""
+    if not is_a_day_alone(which) or not await coached_groups(visit):
+        return False
+    return await of_day(visit, which) is None and not await meets_on(visit, which)
+
+
+async def withdraw_this(visit: Visit, found: SessionRecord) -> Outcome:
+    """A draft goes at once; of all else it is asked first."""
     if found.state is SessionState.POSTED:
         return await withdraw_session(visit, WithdrawSession(session=found.id))
     if found.post_at is None:

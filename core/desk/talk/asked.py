@@ -135,9 +135,9 @@ class OfNamesake(Asked):
 
 
 class OfWhichSession(Asked):
-    """Of which group's session the score in `text` is."""
+    """Of which session the score in `text` is, or which of those that aren't posted yet its change is of."""
 
-    kind: Literal["which"] = "which"
+    kind: Literal["which", "which_draft"] = "which"
     text: str
     among: tuple[int, ...]
     message: int | None = None

@@ -13,12 +13,14 @@ from core.desk.outcome import Outcome
 from core.desk.reference import likes
 from core.desk.scores.says import AskWhichScore, SessionChoice
 from core.desk.scores.which import WhichSession
+from core.desk.sessions.meant import is_named_alone, unposted
 from core.desk.visit import Visit
 from core.notation.scores.which_day import day_told
 
 # The kinds of open questions about what was typed: whom it means, and which session.
 WHO: Final = "who"
 WHICH: Final = "which"
+WHICH_DRAFT: Final = "which_draft"
 
 
 class Again(NamedTuple):
@@ -91,13 +93,18 @@ async def ask_which(visit: Visit, text: str, unclear: WhichSession) -> Outcome:
         for one in records
     ]
     refs = {"text": text, "among": [*unclear.sessions], "message": visit.message_id}
-    await visit.uow.questions.ask(visit.chat, WHICH, refs, visit.now)
+    kind = WHICH_DRAFT if unclear.to_change else WHICH
+    await visit.uow.questions.ask(visit.chat, kind, refs, visit.now)
     return visit.told(AskWhichScore(sessions=tuple(choices)))
 
 
 async def session_tapped(visit: Visit, command: MeanSession) -> Again:
     question = await visit.uow.questions.open_in(visit.chat)
-    if question is None or question.kind != WHICH or command.session not in question.refs["among"]:
+    if (
+        question is None
+        or question.kind not in {WHICH, WHICH_DRAFT}
+        or command.session not in question.refs["among"]
+    ):
         raise StalePress
     await visit.uow.questions.close(visit.chat)
     return about_it(visit, question.refs, command.session)
@@ -116,6 +123,14 @@ async def session_named(visit: Visit, refs: Mapping[str, Any], text: str) -> Aga
         if of_day or any(one and one.casefold() in text.casefold() for one in names):
             return about_it(visit, refs, session)
     return None
+
+
+async def draft_named(visit: Visit, refs: Mapping[str, Any], text: str) -> Again | None:
+    """By nothing but its day or its title; the question is closed whatever was said."""
+    await visit.uow.questions.close(visit.chat)
+    named = [one for one in await unposted(visit) if one.id in refs["among"]]
+    meant = [one for one in named if await is_named_alone(visit, text, one)]
+    return about_it(visit, refs, meant[0].id) if len(meant) == 1 else None
 
 
 def about_it(visit: Visit, refs: Mapping[str, Any], session: int) -> Again:

@@ -14,6 +14,7 @@ from core.desk.coaching.commands import (
 )
 from core.desk.coaching.ordering import take_orders_back
 from core.desk.commands import (
+    BackToTime,
     Command,
     ForgetShown,
     LeaveScore,
@@ -54,6 +55,7 @@ UNDOES: Final = (
     ForgetShown,
     UndoEquipment,
     RestoreDraft,
+    BackToTime,
     TakeOrdersBack,
     FreeLine,
     AsUsual,

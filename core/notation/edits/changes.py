@@ -37,9 +37,15 @@ class _On(NamedTuple):
     carry: Carry | None
 
     def done(self, text: str, edits: tuple[Edit, ...]) -> str | None:
-        """The text after the first reading of a wish that can be carried out."""
-        found = (edited(text, edit, self.movements, self.unit, self.carry) for edit in edits)
-        return next((words for words in found if words is not None), None)
+        """The text after the first reading of a wish that can be carried out, of the line that it must mean."""
+        found = (edited(text, edit, *self) for edit in edits)
+        done = next((words for words in found if words is not None), None)
+        return done if done is not None else self.done_in_the_work(text, edits)
+
+    def done_in_the_work(self, text: str, edits: tuple[Edit, ...]) -> str | None:
+        meant = ((edit, lines_meant(text, edit, *self)) for edit in edits if edit.at is None)
+        only = next(((edit, lines[0][0]) for edit, lines in meant if len(lines) == 1), None)
+        return edited(text, only[0]._replace(at=only[1]), *self) if only else None
 
     def retold(self, text: str, message: str) -> Changed | None:
         """The text with what the message tells of a part."""
@@ -57,7 +63,7 @@ class _On(NamedTuple):
         return None if done is None else Changed(done)
 
     def unclear(self, text: str, wish: Wish) -> Unclear | None:
-        found = (lines_meant(text, edit, self.movements, self.unit, self.carry) for edit in wish.edits)
+        found = (lines_meant(text, edit, *self) for edit in wish.edits)
         return next((Unclear(wish.words, lines) for lines in found if len(lines) > 1), None)
 
     def lines(self, text: str) -> list[str]:

@@ -18,7 +18,9 @@ from core.notation.lines.pieces import Piece, as_line
 from core.notation.names.catalogued import Lexicon, lexicon
 from core.notation.phrases.aims import Facts
 from core.notation.text import plain_row
+from core.sessions.values import BlockKind
 
+_AROUND_THE_WORK = frozenset({BlockKind.WARM_UP, BlockKind.COOL_DOWN})
 _BLOCK_WORDS = re.compile(
     r"^(?:it|this|that|(?:the )?(?:time|whole thing|session|workout|block|amrap|emom|clock))$"
 )
@@ -81,10 +83,24 @@ def fact_in(words: str, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> E
 def lines_meant(
     text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG, carry: Carry | None = None
 ) -> tuple[tuple[int, str], ...]:
-    """The lines that the wish may be about, if each could be changed so: what `Edit.at` says, and their words."""
-    spots = _lines_named(text, edit, lexicon(movements), unit)
+    """The lines that the wish may be about, if each could be changed so: what `Edit.at` says, and their words.
+
+    Whoever speaks of the run means that of the work, not the one that warms them up for it.
+    """
+    spots = _of_the_work(text, _lines_named(text, edit, lexicon(movements), unit), movements, unit)
     able = (one for one in spots if edited(text, edit._replace(at=one.at), movements, unit, carry))
     return tuple((one.at, one.piece.text.strip()) for one in able)
+
+
+def _of_the_work(text: str, spots: list[Spot], movements: Catalogue, unit: MassUnit) -> list[Spot]:
+    """Those outside of warm-up and cool-down; all where none is."""
+    if len(spots) < 2:  # noqa: PLR2004 - of one nothing is to choose
+        return spots
+    read = read_session(text, movements, unit)
+    parts = dict(read.rows)
+    blocks = read.session.blocks if read.session else ()
+    kinds = {one.at: blocks[parts[one.row + 1] - 1].kind for one in spots if one.row + 1 in parts}
+    return [one for one in spots if kinds.get(one.at) not in _AROUND_THE_WORK] or spots
 
 
 def _lines_named(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> list[Spot]:
@@ -166,7 +182,9 @@ def _dropped(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> str | Non
     if spot.alone:
         return "\n".join(line for number, line in enumerate(text.splitlines()) if number != spot.row)
     return re.sub(
-        r"(?m)(?:\s*[,;+&]\s*|\s+and\s+)$|(?<=:)\s*[,;+&]|([,;+&])\s*(?=[,;+&])", "", put(text, spot, "")
+        r"(?m)^\s*[,;+&]\s*|(?:\s*[,;+&]\s*|\s+and\s+)$|(?<=:)\s*[,;+&]|([,;+&])\s*(?=[,;+&])",
+        "",
+        put(text, spot, ""),
     )
 
 

@@ -22,7 +22,7 @@ _BEGINS = (
     r"|i(?:'d| would) (?:like|rather)(?: to)?|we(?:'ll| will| should)|you (?:can|could))\W+)*"
 )
 _MAKE = r"(?:make|change|set|turn|switch|adjust|update|reduce|raise|lower|increase|cut|drop|bump|put|scale)"
-_DROP = r"(?:drop|remove|delete|skip|cut|scrap|take (?:out|away|off)|leave out|kick out|no more)"
+_DROP = r"(?:drop|remove|delete|skip|cut|scrap|forget|bin|ditch|lose|take (?:out|away|off)|leave out|kick out|no more)"
 _ADD = r"(?:add|put|throw|stick|include|insert|do|have)(?: also| in| on| back)*"
 _PART = r"(?:warm|cool|main|skill|strength|part|block|first|second|third|last|finisher|workout)[\w -]{0,14}"
 _LAST = r" (?:to|into) it"

@@ -158,7 +158,7 @@ async def test_several_changes_in_one_message_are_all_carried_out(crew):
 
 
 EMOM = "Tuesday\nEMOM 10\nMin 1: 12 kettlebell swings\nMin 2: 10 burpees"
-TWO_RUNS = "Warm-up\n400 m run\n\n3 rounds for time\n200 m run\n15 push-ups"
+TWO_RUNS = "3 rounds for time\n400 m run\n10 push-ups\n200 m run"
 
 
 async def test_what_is_put_in_for_what_goes_takes_its_place(crew):

@@ -1,5 +1,7 @@
 """The session of the day that a coach names is the one that is changed or withdrawn."""
 
+from datetime import timedelta
+
 import pytest
 
 from tests.acceptance.people import SESSION
@@ -159,3 +161,65 @@ async def test_a_post_is_put_off_by_so_much(crew, words, at):
     await crew.coach.hears("on Friday, 6 March at 08:00")
     await crew.coach.says(f"make fridays post {words}")
     await crew.coach.hears(f"on Friday, 6 March at {at}")
+
+
+FRIDAY = "Friday track\n10 min easy run\n6 x 400 m run, rest 90 s"
+SATURDAY = "Saturday steel\n3 rounds for time\n10 sit-ups\n12 burpees"
+SUNDAY = "Sunday burner\nAMRAP 12\n8 burpees\n10 sit-ups"
+
+
+async def drafts(crew, *texts):
+    """The last is a draft, those before it are to be posted on their days."""
+    for text in texts[:-1]:
+        await crew.coach.says(text)
+        await crew.coach.hears("Here's how I read it")
+        await crew.coach.says(f"post it {text.split()[0]} 6am")
+        await crew.coach.hears("I'll post it")
+    await crew.coach.says(texts[-1])
+    await crew.coach.hears("Here's how I read it")
+
+
+async def test_a_change_that_several_may_mean_asks_which(crew):
+    await drafts(crew, SATURDAY, SUNDAY)
+    await crew.coach.says("forget the sit-ups")
+    asked = await crew.coach.hears("Which session is that for?")
+    await crew.coach.presses("Saturday: Saturday steel", on=asked)
+    board = (await crew.coach.hears("Here's how I read it")).text
+    assert "Saturday steel" in board
+    assert "sit-up" not in board
+
+
+async def test_a_change_that_one_alone_can_have_is_made_there(crew):
+    await drafts(crew, FRIDAY, SUNDAY)
+    await crew.coach.says("make the run 5 x 400")
+    board = (await crew.coach.hears("Here's how I read it")).text
+    assert "Friday track" in board
+    assert "5 rounds" in board
+    assert "10 min run" in board
+
+
+@pytest.mark.parametrize("words", ["scrap sundays", "discard sunday", "bin sunday's"])
+async def test_what_is_dropped_by_its_day_alone_is_that(crew, words):
+    await drafts(crew, SATURDAY, SUNDAY)
+    await crew.coach.says(words)
+    await crew.coach.hears("Discarded")
+    await crew.coach.says(words)
+    await crew.coach.hears("I know no session of that day")
+
+
+async def test_what_was_moved_goes_back_by_undo(crew):
+    await drafts(crew, FRIDAY)
+    await crew.coach.says("post friday 6am")
+    await crew.coach.hears("on Friday, 6 March at 06:00")
+    await crew.coach.says("whats friday again? move it to 7")
+    await crew.coach.hears("on Friday, 6 March at 07:00")
+    await crew.room.travels(timedelta(minutes=1))
+    await crew.coach.says("undo that")
+    await crew.coach.hears("on Friday, 6 March at 06:00")
+
+
+async def test_a_board_under_a_change_of_plan_is_a_session_of_that_day(crew):
+    await drafts(crew, FRIDAY)
+    await crew.coach.says("change of plan for tmrw:\n5 rounds for time\n10 box jumps\n200 m run\ncap 18 min")
+    read = await crew.coach.hears("10 box jumps")
+    assert any("Post Tue" in one.label for one in read.all_buttons)

@@ -12,7 +12,7 @@ from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coaching.commands import SeeNeeds, SeeWhoGetsWhat
-from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession, RestoreDraft
+from core.desk.commands import BackToTime, DiscardSession, MoveDraft, PostLater, PostSession, RestoreDraft
 from core.desk.sessions.says import (
     AskPostWithout,
     AskWhen,
@@ -268,7 +268,11 @@ def will_post(said: WillPost) -> Worded:
         )
     away = Button("Discard", DiscardSession(session=said.session_id, revision=said.revision))
     now = Button("Post now", PostSession(session=said.session_id, revision=said.revision))
-    return Worded(text, ((away,) if said.drops else (now, away),))
+    if said.before is None:
+        return Worded(text, ((away,) if said.drops else (now, away),))
+    minute = int(said.before.timestamp()) // 60
+    back = BackToTime(session=said.session_id, revision=said.revision, minute=minute)
+    return Worded(text, ((now, away), (Button(f"Back to {clock(said.before, dated=False)}", back),)))
 
 
 @wording("en", WhichDraft)

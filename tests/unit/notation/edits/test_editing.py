@@ -199,12 +199,28 @@ def test_a_score_or_chat_is_no_word_of_how_a_session_goes(words):
 
 
 def test_a_wish_that_may_mean_several_lines_changes_none_before_one_is_chosen():
-    asked = changed(STATIONS, "make the run 300 m", catalogue())
-    assert asked.text == STATIONS
+    board = "3 rounds\n400 m run\n10 burpees\n200 m run"
+    asked = changed(board, "make the run 300 m", catalogue())
+    assert asked.text == board
     assert [words for _, words in asked.unclear.lines] == ["400 m run", "200 m run"]
     (first, _), _ = asked.unclear.lines
-    chosen = changed(STATIONS, "make the run 300 m", catalogue(), at=first)
-    assert chosen.text == STATIONS.replace("400 m run", "300 m run")
+    chosen = changed(board, "make the run 300 m", catalogue(), at=first)
+    assert chosen.text == board.replace("400 m run", "300 m run")
+
+
+@pytest.mark.parametrize(
+    ("words", "line"),
+    [
+        ("set the run to 5 x 400", "5 x 400 m run, rest 90 s"),
+        ("make the run 6 x 300 m", "6 x 300 m run, rest 90 s"),
+    ],
+)
+def test_a_change_of_what_warms_up_for_itself_is_of_the_work(words, line):
+    board = "10 min easy run\n6 x 400 m run, rest 90 s"
+    once = changed(board, words, catalogue())
+    assert once.text.splitlines() == ["10 min easy run", line]
+    again = changed(once.text, words, catalogue())
+    assert again is None or again.text == once.text
 
 
 @pytest.mark.parametrize(
