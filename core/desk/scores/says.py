@@ -101,12 +101,14 @@ class ScoreCard(Said):
 
 
 class AskScore(Said):
-    """The one thing to settle before a score is stored. `meant`: the session, where a yes settles it.
+    """The one thing to settle before a score is stored. `name`: whose, where it isn't one's own.
 
-    `choices`: the readings, or `parts` the parts of `session` from 1, one of which is meant.
+    `meant`: the session, where a yes settles it. `choices`: the readings, or `parts` the parts of `session` from 1,
+    one of which is meant.
     """
 
     ask: str
+    name: str | None = None
     meant: int | None = None
     session: int | None = None
     choices: tuple[str, ...] = ()
@@ -114,9 +116,10 @@ class AskScore(Said):
 
 
 class AskToReplace(Said):
-    """A second score came for the same session; which one counts is asked."""
+    """A second score came for the same session; which one counts is asked. `name`: whose, where it isn't one's own."""
 
     session: int
+    name: str | None = None
     before: str
     now: str
 

@@ -94,6 +94,7 @@ async def ask_about(visit: Visit, claim: Claim, read: ReadScore, text: str) -> O
     units = (await visit.group(claim.record.group_id)).units
     asked = AskScore(
         ask=read.ask or "",
+        name=name_of_another(visit, claim),
         meant=claim.record.id if is_meant else None,
         session=claim.record.id,
         choices=tuple(in_words(one, units) for one in read.between),
@@ -102,10 +103,14 @@ async def ask_about(visit: Visit, claim: Claim, read: ReadScore, text: str) -> O
     return visit.told(asked, session=claim.record.id)
 
 
+def name_of_another(visit: Visit, claim: Claim) -> str | None:
+    """Whose score it is, said by somebody else."""
+    return None if claim.athlete.id == visit.person.id else claim.athlete.name
+
+
 def without_consent(visit: Visit, claim: Claim) -> Outcome:
     """Nothing is kept of somebody, and nothing shown, before they said yes to it."""
-    own = claim.athlete.id == visit.person.id
-    name = None if own else claim.athlete.name
+    name = name_of_another(visit, claim)
     what = ScoreNeedsConsent(group=claim.record.group_id, in_group=not visit.private, of=name)
     return visit.told(what, session=claim.record.id)
 
@@ -125,10 +130,9 @@ async def is_known_to_be_of_age(visit: Visit, claim: Claim) -> bool:
 
 async def without_age(visit: Visit, claim: Claim) -> Outcome:
     """Asked for once more, of whoever tells it in private."""
-    own = claim.athlete.id == visit.person.id
-    name = None if own else claim.athlete.name
+    name = name_of_another(visit, claim)
     told = visit.told(ScoreNeedsAge(of=name), session=claim.record.id)
-    if not own or not visit.private:
+    if name or not visit.private:
         return told
     return told + (await first_things(visit, await visit.profile(), claim.record.group_id) or Outcome())
 
@@ -138,7 +142,7 @@ async def ask_to_replace(visit: Visit, claim: Claim, before: ScoreRecord, score:
     await visit.uow.questions.ask(visit.chat, "score", claim.asked(visit, text), visit.now)
     units = (await visit.group(claim.record.group_id)).units
     was, now = in_words(before.score, units), in_words(score, units)
-    asked = AskToReplace(session=claim.record.id, before=was, now=now)
+    asked = AskToReplace(session=claim.record.id, name=name_of_another(visit, claim), before=was, now=now)
     return visit.told(asked, session=claim.record.id)
 
 

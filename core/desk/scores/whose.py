@@ -25,11 +25,11 @@ from core.desk.talk.says import DoneOtherwise
 from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, understood
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
-from core.notation.people import each_in_front, name_in_front
+from core.notation.people import NameInFront, each_in_front, name_in_front
 from core.notation.scores.corrections import read_correction
 from core.notation.scores.denials import denies, numbers_in
 from core.notation.scores.parts import read_parts
-from core.notation.talk.chat import is_like_a_score, tells_other_work
+from core.notation.talk.chat import NOT_FINISHED, is_like_a_score, tells_other_work
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
 from core.scores.values import Doubt, ReadScore
@@ -39,6 +39,9 @@ from core.understanding.text import fold
 from core.understanding.values import Understood
 
 _NUMBER: Final = re.compile(r"[0-9]")
+_AS_IT_IS: Final = re.compile(
+    r"^\W*(?:(?:score|result|time)\b\W*)?(?:to|was|is|=|should(?: be| have been)?)\s+(?=[0-9])", re.IGNORECASE
+)
 _SOMEBODY: Final = re.compile(
     r"^\s*(?:(?:the\s+)?(?:score|result|time)\s+(?:for|of)\s+)?(?P<name>[^\W\d_][^\W\d_'\u2019-]+)"
     r"(?P<told>['\u2019]s|:|\s+(?:got|did|has|had|made|scored|finished)\b)?(?=[\s:,]|$)"
@@ -74,9 +77,7 @@ def is_another_matter(told: Understood) -> bool:
 
 async def as_score_of_somebody(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
     """`Ilse got 7+12` from a coach; None where nobody's name stands in front, or nothing of a score behind it."""
-    coached = await coached_ids(visit) if _NUMBER.search(text) else ()
-    replied = await session_meant(visit, session_id) if session_id and coached else None
-    groups = [one for one in coached if replied is None or one == replied.group_id]
+    groups = await groups_told_of(visit, text, session_id)
     if not groups:
         return None
     members = [one for group in groups for one in await visit.uow.groups.members(group)]
@@ -85,19 +86,35 @@ async def as_score_of_somebody(visit: Visit, text: str, session_id: int | None) 
     if found is None:
         return await as_score_of_a_stranger(visit, text, groups[0], tuple(roster))
     athlete = roster[found.name]
+    replied = await session_meant(visit, session_id) if session_id else None
     record = replied or await session_told_of(visit, text, athlete)
-    if record is None:
-        return None
+    return await score_told(visit, text, record, roster, found) if record else None
+
+
+async def score_told(
+    visit: Visit, text: str, record: SessionRecord, roster: Roster, found: NameInFront
+) -> Outcome | None:
+    """Theirs, of that session; where it isn't plain it is asked whether it is one."""
+    claim, rest = put_right(Claim(record, roster[found.name].person), without_day(found.rest))
+    if claim.fixing or not _NUMBER.search(text):
+        return await claim_score(visit, claim, rest)
     every = each_in_front(without_day(text), tuple(roster))
     told = await understood(visit, without_day(text), record.session)
     tellings = [f"{one.name} {one.rest}" for one in every if is_like_a_score(one.rest)]
     if tellings or is_plainly_a_score(told, of_somebody=True):
         return await scores_of(visit, record, roster, tellings or [act.text for act in matter(told)])
-    claim, rest = put_right(Claim(record, athlete.person), without_day(found.rest))
     alone = is_plainly_a_score(in_own_words(rest, record.session), of_somebody=False)
     if matter(told) or not (alone or "scored" in told.between):
         return None
     return await ask_whose(visit, claim, rest)
+
+
+async def groups_told_of(visit: Visit, text: str, session_id: int | None) -> list[int]:
+    """The groups of whose people a coach's words may tell a score; none for words that tell of none."""
+    is_one = _NUMBER.search(text) or NOT_FINISHED.search(text.casefold())
+    coached = await coached_ids(visit) if is_one else ()
+    replied = await session_meant(visit, session_id) if session_id and coached else None
+    return [one for one in coached if replied is None or one == replied.group_id]
 
 
 async def session_told_of(visit: Visit, text: str, athlete: Membership) -> SessionRecord | None:
@@ -110,8 +127,8 @@ async def session_told_of(visit: Visit, text: str, athlete: Membership) -> Sessi
 
 
 def put_right(claim: Claim, words: str) -> tuple[Claim, str]:
-    """`4+3 not 4` takes the place of what was noted before."""
-    right = read_correction(words)
+    """`4+3 not 4`, `score was 4+3`, `to 4+3` takes the place of what was noted before."""
+    right = read_correction(_AS_IT_IS.sub("should be ", words))
     return (claim, words) if right is None else (replace(claim, fixing=True), right)
 
 

@@ -190,3 +190,25 @@ async def test_what_each_of_two_did_is_noted_for_both(crew, ilse):
 async def test_whether_somebody_may_do_something_is_their_midwifes_to_say(crew, ilse):
     await crew.coach.says("is it ok for ilse to run at 28 weeks?")
     await crew.coach.hears("midwife or doctor says so first")
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "ilses score from today should be 3+12 not 3+20",
+        "change Ilse's score from today to 3+12",
+        "ilses score was 3+12",
+    ],
+)
+async def test_a_coach_puts_somebodys_score_right_however_it_is_said(crew, ilse, words):
+    await crew.coach.says("Ilse got 3+20")
+    await crew.coach.hears("Noted for Ilse: 3 rounds + 20")
+    await crew.coach.says(words)
+    await crew.coach.hears("Noted for Ilse: 3 rounds + 12")
+
+
+async def test_of_several_scores_in_one_message_what_is_asked_tells_whose(crew, ilse):
+    await crew.has("Bo")
+    await crew.coach.says("ilse got 3+12, bo got 4 or 5 rounds")
+    await crew.coach.hears("Noted for Ilse: 3 rounds + 12")
+    await crew.coach.hears("Bo")

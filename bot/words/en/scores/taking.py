@@ -1,6 +1,8 @@
 """Words for scores that are told, asked and put right."""
 
+import re
 from datetime import date
+from typing import Final
 
 from bot.words.en.scores.scoreboard import short_day
 from bot.words.text import escape, fill, listed
@@ -275,12 +277,16 @@ def score_card(said: ScoreCard) -> Worded:
 MARKS = {Mark.CHECKED: "checked", Mark.NOT_COUNTED: "not counted", Mark.COUNTS_AGAIN: "counts again"}
 
 
+_YOUR: Final = re.compile(r"\byour\b")
+
+
 @wording("en", AskScore)
 def ask_score(said: AskScore) -> Worded:
     yes = ((Button("Yes, keep it so", ConfirmScore(session=said.meant)),),) if said.meant else ()
     labels = said.choices or tuple(f"Part {part}" for part in said.parts)
     picks = [Button(one, PickScore(session=said.session, nth=nth)) for nth, one in enumerate(labels, 1)]
-    return Worded(escape(said.ask), (*yes, *in_rows(picks, wide=2)))
+    ask = f"{said.name}: {_YOUR.sub('their', said.ask)}" if said.name else said.ask
+    return Worded(escape(ask), (*yes, *in_rows(picks, wide=2)))
 
 
 @wording("en", AskScoreAgain)
@@ -295,8 +301,9 @@ def ask_score_again(said: AskScoreAgain) -> Worded:
 
 @wording("en", AskToReplace)
 def ask_to_replace(said: AskToReplace) -> Worded:
+    told = "{name}'s score is <b>{before}</b> so far." if said.name else "You told me <b>{before}</b>."
     text = fill(
-        "You told me <b>{before}</b>. Shall it be <b>{now}</b> instead?", before=said.before, now=said.now
+        f"{told} Shall it be <b>{{now}}</b> instead?", name=said.name or "", before=said.before, now=said.now
     )
     return Worded(text, ((Button("Yes, change it", ConfirmScore(session=said.session)),),))
 
