@@ -6,9 +6,14 @@ from typing import Final, NamedTuple
 
 from core.notation.second_person import spoken_to
 
-_LEAD = re.compile(r"^\s*(?:the\s+)?(?:score|result|time)\s+(?:for|of)\s+", re.IGNORECASE)
+_LEAD = re.compile(
+    r"^\s*(?:(?:please|pls|sorry|oops)\W+)*(?:(?:change|correct|fix|update)\s+)?"
+    r"(?:(?:the\s+)?(?:score|result|time)\s+(?:for|of)\s+)?",
+    re.IGNORECASE,
+)
 _AFTER = re.compile(
-    r"^(?:['\u2019]s)?(?:\s+(?:did|got|has|had|made|score|is))*[\s:,;\u2013-]+", re.IGNORECASE
+    r"^(?:['\u2019]?s(?=\s))?(?:['\u2019](?=\s))?(?:\s+(?:did|got|has|had|made|score|is))*[\s:,;\u2013-]+",
+    re.IGNORECASE,
 )
 
 
@@ -203,6 +208,15 @@ def find_name(text: str, names: Iterable[str]) -> NameIn | None:
         if name.search(text):
             return NameIn(known[spelling], name.sub("@", text, count=1))
     return None
+
+
+def all_named(text: str, names: Iterable[str]) -> tuple[str, ...]:
+    """Everybody who is named in a text."""
+    known, found = list(names), list[str]()
+    while one := find_name(text, [name for name in known if name not in found]):
+        found.append(one.name)
+        text = one.rest
+    return tuple(found)
 
 
 def spellings(names: Iterable[str]) -> dict[str, str]:

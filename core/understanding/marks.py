@@ -260,8 +260,15 @@ def _small_name(meant: Sequence[str], at: int, names: dict[str, str], known: Lex
         _beside_a_name(meant, at, known)
         or _joined_to_a_name(meant, at, names)
         or meant[at + 1 : at + 2] == [":"]
+        or _measures_nothing(meant, at, known)
     )
     return names[meant[at]] if stands else None
+
+
+def _measures_nothing(meant: Sequence[str], at: int, known: Lexicon) -> bool:
+    """`leave cal out`: what else counts calories has no number in front of it."""
+    is_measure = _is_kind(known, meant[at : at + 1], "unit")
+    return is_measure and not (at and meant[at - 1][:1].isdigit())
 
 
 def _joined_to_a_name(meant: Sequence[str], at: int, names: dict[str, str]) -> bool:

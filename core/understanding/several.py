@@ -11,10 +11,10 @@ from core.notation.people import find_name, spellings
 
 # Where a wish may end: behind a sentence or a comma, or before a joint.
 _GAP: Final = re.compile(
-    r"(?P<hard>(?<=[.!?])\s+|\s*;\s*|\s*\n+\s*)|\s*,\s*|\s+(?=(?:and|n|&|also|then|plus|but)\s)",
+    r"(?P<hard>(?<=[.!?])\s+|\s*;\s*|\s*\n+\s*)|\s*,\s*|\s+(?=(?:and|n|&|also|then|plus|but)\s|\+\s+[^\W\d])",
     re.IGNORECASE,
 )
-_JOINT: Final = re.compile(r"^\W*(?:(?:and|n|&|also|then|plus|but)\s+)+", re.IGNORECASE)
+_JOINT: Final = re.compile(r"^\W*(?:(?:and|n|&|\+|also|then|plus|but)\s+)+", re.IGNORECASE)
 # What stands behind an order and tells why: `no rows he has a bad disc`; or in front: `he has one so no rows`.
 _WHY: Final = re.compile(
     r"(?<!\blet)(?<!\buntil)(?<!\btill)(?<!\bif)(?<!\bwhen)(?<!\bwhat)(?<!\bthat)(?<!\bthan)(?<!\bas)\s+"
@@ -39,6 +39,12 @@ _SAME: Final = re.compile(
     r"\W*(?:and |n |& )?(?:(?:the )?same (?:goes )?(?:for|with) @|@ (?:neither|too|as well|also|either))\W*",
     re.IGNORECASE,
 )
+
+# `Whats friday again? move it to 7`: the session of the day that was asked about.
+_DAY: Final = re.compile(
+    r"\b(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?\b", re.IGNORECASE
+)
+_IT: Final = re.compile(r"(?<=\bmove )(?:it|that)\b", re.IGNORECASE)
 
 IsWhole = Callable[[str], bool]
 
@@ -87,15 +93,20 @@ def matters(text: str, people: Sequence[str], is_whole: IsWhole) -> tuple[Matter
 def about_what(words: str, people: Sequence[str]) -> str:
     """What a wish is about, by how it begins; what is to be changed for somebody is about them."""
     said = _words(words, people)
-    begun = next((at for at, one in enumerate(said) if one not in _table()["beside"]), len(said))
-    begins = _table()["begins"]
-    sizes = range(min(len(said) - begun, max(map(len, begins))), 0, -1)
-    about = next((begins[key] for size in sizes if (key := tuple(said[begun : begun + size])) in begins), "")
+    about = _table()["begins"].get(_begun_by(said), "")
     if about in {"", "change"} and ("@" in said or (about and not _table()["them"].isdisjoint(said))):
         return "people"
     if not about and not _table()["class"].isdisjoint(said):
         return "class"
     return "" if about == "none" else about
+
+
+def _begun_by(said: Sequence[str]) -> tuple[str, ...]:
+    """The longest phrase of the table with which words begin; () where none does."""
+    begins = _table()["begins"]
+    begun = next((at for at, one in enumerate(said) if one not in _table()["beside"]), len(said))
+    sizes = range(min(len(said) - begun, max(map(len, begins))), 0, -1)
+    return next((key for size in sizes if (key := tuple(said[begun : begun + size])) in begins), ())
 
 
 def sentences_of(text: str) -> Iterator[tuple[str, ...]]:
@@ -132,12 +143,14 @@ def _begins_another(
 ) -> bool:
     """Whether a piece is a wish of its own beside what stands before it."""
     said = set(_words(one.words, people))
-    if not one.about or names_only(one.words, people):
+    if not one.about or said <= {"@", *_table()["beside"], *_table()["when"]}:
         return False
+    if one.about == "people" and _begins_with_order(one.words, people):
+        return not names_only(last.words, people)
     begins: Mapping[tuple[str, str], Callable[[], bool]] = {
         ("change", "change"): lambda: False,
         ("word", "class"): lambda: hard,
-        ("word", "ask"): lambda: hard,
+        ("word", "ask"): lambda: hard or _of_somebody_else(last.words, one.words, people),
         ("word", "people"): lambda: hard or is_whole(one.words) or _is_addressed(one.words, people),
         ("people", "people"): lambda: (
             "@" in said and not names_only(last.words, people) and is_whole(last.words)
@@ -149,6 +162,41 @@ def _begins_another(
     return begins.get((last.about, one.about), lambda: bool(last.about) or hard)()
 
 
+def _begins_with_order(words: str, people: Sequence[str]) -> bool:
+    """`Leave Cal out`, `hold Noor`: an order for somebody with its verb in front."""
+    said = _words(words, people)
+    begun = _begun_by(said)
+    return _table()["begins"].get(begun) == "people" and begun[0] != "@" and "@" in said
+
+
+def _of_somebody_else(last: str, words: str, people: Sequence[str]) -> bool:
+    """`Remind Tam his scores are due, and what did Cal get`: no part of the word to Tam."""
+    before, named = find_name(last, people), find_name(words, people)
+    return named is not None and (before is None or before.name != named.name)
+
+
+def each_alone(words: str, people: Sequence[str]) -> tuple[str, ...]:
+    """What is said of a list of people, said of each of them: `hold Bo and Tam`, `Bo can go heavier, Tam too`.
+
+    The words alone where no several people stand in one list.
+    """
+    known = spellings(people)
+    one = "|".join(re.escape(name) for name in sorted(known, key=len, reverse=True))
+    if not one:
+        return (words,)
+    name = rf"(?<!\w)(?:{one})(?:['\u2019]?s|['\u2019])?(?!\w)"
+    among = r"(?:\s*,\s*(?:(?:and|n|&)\s+)?|\s+(?:and|n|&|\+)\s+|\s*[/&+]\s*)"
+    too = rf"{among}(?:(?:the\s+)?same\s+(?:goes\s+)?for\s+)?(?P<also>{name})(?:\s+(?:too|also|as well))?[\s.!]*$"
+    behind = re.search(too, words, re.IGNORECASE)
+    before = words[: behind.start()] if behind else words
+    listed = re.search(rf"{name}(?:{among}{name})*", before, re.IGNORECASE)
+    if listed is None:
+        return (words,)
+    named = re.findall(rf"(?<!\w)({one})", f"{listed[0]} {behind['also'] if behind else ''}", re.IGNORECASE)
+    people_named = dict.fromkeys(known[found.casefold()] for found in named)
+    return tuple(f"{before[: listed.start()]}{found}{before[listed.end() :]}" for found in people_named)
+
+
 def _is_addressed(words: str, people: Sequence[str]) -> bool:
     """`Bo: well done`."""
     named = find_name(words, people)
@@ -157,7 +205,8 @@ def _is_addressed(words: str, people: Sequence[str]) -> bool:
 
 def _referring(found: Iterable[Matter], people: Sequence[str]) -> Iterator[Matter]:
     """`Hold Siri, same for Gunn`: wished of the other, too; `pls tell everyone`: what was said just before."""
-    ordered = said = None
+    ordered: Matter | None = None
+    said: Matter | None = None
     for one in found:
         named = find_name(one.words, people)
         before = find_name(ordered.words, people) if ordered else None
@@ -171,6 +220,8 @@ def _referring(found: Iterable[Matter], people: Sequence[str]) -> Iterator[Matte
             and _TELL_ALL.fullmatch(one.words)
         )
         words = one.words
+        day = _DAY.search(said.words) if said and said.about == "ask" and one.about == "post" else None
+        words = _IT.sub(f"{day[0]}'s", words, count=1) if day else words
         if before and named is None and one.about in _OF_WHOM:
             words = _OF_WHOM[one.about].sub(before.name, words, count=1)
         if said and said.about == "word" and _is_addressed(one.words, people):

@@ -258,13 +258,6 @@ class Ordered(Said):
     so_already: bool = False
 
 
-class OnlyTheyTell(Said):
-    """To a coach whose words told of the bodies or the years of these athletes, beside what was done for them."""
-
-    athletes: tuple[str, ...]
-    words: tuple[str, ...]
-
-
 # Why an order in words changed nothing: it isn't clear what it means, is about rounds, is only possible in one session,
 # names no line of it, would be more than is written, has no such step, or leads to nothing that is safe and there.
 WhyNot = Literal[
@@ -315,12 +308,6 @@ class OrdersGone(Said):
 
     athlete: str
     none: bool = False
-
-
-class OnlyFromThem(Said):
-    """To the coach: what an athlete's body must spare is theirs to tell."""
-
-    athlete: str
 
 
 class OnlyTheyErase(Said):

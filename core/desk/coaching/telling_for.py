@@ -9,6 +9,7 @@ from core.desk.outcome import Outcome
 from core.desk.talk.understood import in_own_words, matter, understood
 from core.desk.visit import Visit
 from core.notation.people import behind_name
+from core.store.records import Membership
 
 # Of one's body, things and time only oneself has the say.
 _THEIRS: Final = frozenset(
@@ -31,7 +32,11 @@ async def as_told_for(visit: Visit, text: str, _: int | None) -> Outcome | None:
     found = behind_name(text, tuple(athletes)) if athletes else None
     if found is None or not await is_only_theirs(visit, text, found.rest):
         return None
-    athlete = athletes[found.name]
+    return await offer_to_tell(visit, athletes[found.name], text)
+
+
+async def offer_to_tell(visit: Visit, athlete: Membership, text: str) -> Outcome:
+    """To be passed on to whom it is about, as nothing of it counts from anybody else."""
     word = await visit.uow.words.keep(
         group_id=athlete.group_id, person_id=visit.person.id, about="announce", text=text, now=visit.now
     )

@@ -1,17 +1,20 @@
 """What isn't understood gets one line: the words, the nearest thing as a button, and the coach's ear."""
 
 from collections.abc import Iterable, Mapping, Sequence
+from itertools import chain
 from typing import Final, get_args
 
-from core.desk.coached import coached_groups
+from core.desk.coached import coached_athletes, coached_groups
 from core.desk.outcome import Outcome
 from core.desk.says import Help
 from core.desk.talk.passing_on import keep, trains_in
 from core.desk.talk.says import LeftOver, Nearest, NotGot, NotYet
 from core.desk.talk.scene import Scene
 from core.desk.visit import Visit
+from core.notation.people import all_named
 from core.understanding import acts as a
 from core.understanding.acts import Coached
+from core.understanding.several import sentences_of
 
 # What was typed is quoted back no longer than this.
 QUOTED: Final = 80
@@ -71,6 +74,21 @@ async def left_over(visit: Visit, words: Sequence[str]) -> Outcome:
     """Quoted beside what was taken; for the coach, if the athlete agrees."""
     word = await word_for_coach(visit, ", ".join(words))
     return visit.told(LeftOver(words=tuple(short(one) for one in words), word=word))
+
+
+async def nobody_lost(visit: Visit, text: str, done: Outcome) -> Outcome:
+    """What was done, with the words of a coach about somebody whom no answer names: quoted, as nothing came of them."""
+    athletes = tuple(await coached_athletes(visit))
+    thoughts = tuple(chain.from_iterable(sentences_of(text)))
+    if not athletes or "\n" in text.strip() or len(thoughts) < 2:  # noqa: PLR2004 - one thought has its answer
+        return done
+    answers = " ".join(repr(say.what) for say in done.says)
+    lost = [
+        words
+        for words in thoughts
+        if (named := all_named(words, athletes)) and not any(name in answers for name in named)
+    ]
+    return done + await left_over(visit, lost) if lost and len(lost) < len(thoughts) else done
 
 
 async def not_yet(visit: Visit, act: a.AnyAct) -> Outcome | None:

@@ -6,11 +6,13 @@ from typing import Final
 from core.desk.coached import Roster, coached_athletes
 from core.desk.coaching.announcing import ask_word
 from core.desk.coaching.ordering import carry_out_order, not_clear
-from core.desk.coaching.says import AthleteHeld, AwayTold, OnlyTheyTell, Ordered, WeekEased
+from core.desk.coaching.says import AthleteHeld, AwayTold, Ordered, WeekEased
+from core.desk.coaching.telling_for import offer_to_tell
 from core.desk.outcome import Outcome
 from core.desk.talk.not_got import left_over
 from core.desk.visit import Visit
-from core.notation.people import find_name, word_behind
+from core.notation.people import find_name, name_in_front, word_behind
+from core.notation.talk.chat import is_like_a_score
 from core.store.records import Membership
 from core.understanding import acts as a
 from core.understanding.ordering import told_in
@@ -27,6 +29,9 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
         return None
     looked_at = await in_view(visit, athletes)
     told = told_in(text, tuple(athletes), looked_at)
+    named = [name_in_front(words, athletes) for words in told.left]
+    if any(one is not None and is_like_a_score(one.rest) for one in named):
+        return None
     if not told.orders:
         word = await word_to_them(visit, text, athletes[looked_at]) if looked_at else Outcome()
         return word if word.says else None
@@ -35,12 +40,9 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
         outcome += await carry_out_order(visit, one, athletes[one.person])
     for name in dict.fromkeys(one.person for one in told.orders):
         words += await word_to_them(visit, text, athletes[name])
-    theirs = OnlyTheyTell(athletes=tuple(athletes[one].person.name for one in told.of), words=told.why)
-    outcome += (
-        visit.told(theirs)
-        if told.why and any(isinstance(say.what, _DONE) for say in outcome.says)
-        else Outcome()
-    )
+    if any(isinstance(say.what, _DONE) for say in outcome.says):
+        for name in told.of:
+            outcome += await offer_to_tell(visit, athletes[name], ", ".join(told.why))
     left = () if words.says else told.left
     return outcome + words + (await left_over(visit, left) if left else Outcome())
 

@@ -50,6 +50,12 @@ class HeldBack(Said):
     words: str
 
 
+class OneQuestion(Said):
+    """Words that would ask something beside what is asked already: they wait, and nothing of them is done."""
+
+    words: str
+
+
 class NotYet(Said):
     """It was understood, and there is no way to do it so far. `act`: what was told, asked or wished."""
 

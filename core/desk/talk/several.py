@@ -1,6 +1,7 @@
 """A coach's message of several wishes: each is done or answered, in its order, or quoted."""
 
 from collections.abc import Awaitable, Callable, Sequence
+from itertools import chain
 from typing import Final
 
 from core.desk.coached import WhoIsMeant, coached_athletes, coached_groups
@@ -9,14 +10,16 @@ from core.desk.sessions.says import AskChangeOrNew, AskLine, NotAmended
 from core.desk.talk.asked import keeps
 from core.desk.talk.meant import ask_who
 from core.desk.talk.not_got import left_over, short
-from core.desk.talk.says import HeldBack, NotGot
+from core.desk.talk.says import HeldBack, NotGot, OneQuestion
 from core.desk.visit import Visit
 from core.notation.coaching.easing import read_easy_week
 from core.notation.coaching.leeway import read_leeway
 from core.notation.coaching.wishes import read_wish
+from core.notation.people import name_in_front
 from core.notation.talk.chat import is_like_a_score
+from core.store.records import OpenQuestion
 from core.understanding.ordering import orders_in
-from core.understanding.several import Matter, matters
+from core.understanding.several import Matter, each_alone, matters
 
 Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
 Answer = Callable[[Visit, str, int | None], Awaitable[Outcome]]
@@ -40,13 +43,29 @@ async def matters_of(visit: Visit, text: str) -> tuple[Matter, ...]:
     """The wishes of a message; of several lines only where each begins one, as they are else a session."""
     names = tuple(await coached_athletes(visit))
 
+    def is_of_each(words: str) -> bool:
+        return bool(read_wish(words, names) or read_leeway(words, names) or read_easy_week(words, names))
+
     def is_whole(words: str) -> bool:
-        wished = read_wish(words, names) or read_leeway(words, names) or read_easy_week(words, names)
-        return bool(wished or orders_in(words, names) or is_like_a_score(words))
+        alone = each_alone(words, names)[0]
+        return is_of_each(alone) or bool(orders_in(words, names)) or is_told_of_one(words, names)
 
     found = matters(text, names, is_whole)
     is_list = "\n" not in text.strip() or all(one.about for one in found)
-    return found if is_list else ()
+    return tuple(chain.from_iterable(of_each(one, names, is_of_each) for one in found)) if is_list else ()
+
+
+def of_each(one: Matter, names: Sequence[str], is_of_each: Callable[[str], bool]) -> tuple[Matter, ...]:
+    """What is wished of a list of people is a wish about each of them."""
+    alone = each_alone(one.words, names)
+    is_list = len(alone) > 1 and all(map(is_of_each, alone))
+    return tuple(Matter(one.about, words) for words in alone) if is_list else (one,)
+
+
+def is_told_of_one(words: str, names: Sequence[str]) -> bool:
+    """`Tam 12:50 rx`: a score, with or without whose it is."""
+    named = name_in_front(words, names)
+    return is_like_a_score(named.rest if named else words)
 
 
 async def of_one(
@@ -63,6 +82,17 @@ async def of_one(
     return None if any(isinstance(say.what, NotGot) for say in outcome.says) else outcome
 
 
+async def beside_what_is_asked(
+    visit: Visit, asked: OpenQuestion | None, words: str, done: Outcome
+) -> Outcome:
+    """What came of words behind a question of the same message: a second question waits, the first stays open."""
+    now_open = await visit.uow.questions.open_in(visit.chat)
+    if asked is None or now_open == asked:
+        return done
+    await visit.uow.questions.ask(visit.chat, asked.kind, asked.refs, visit.now)
+    return done if now_open is None else visit.told(OneQuestion(words=short(words)))
+
+
 async def in_its_order(
     visit: Visit,
     found: Sequence[Matter],
@@ -72,6 +102,7 @@ async def in_its_order(
     """None where nothing of it can be read. What follows a change that isn't whole waits for it."""
     told = Outcome()
     got = waits = False
+    before, asked = await visit.uow.questions.open_in(visit.chat), None
     left: list[str] = []
     for one in found:
         held = waits and one.about == "post"
@@ -82,6 +113,9 @@ async def in_its_order(
         if outcome is None:
             left.append(one.words)
             continue
+        outcome = await beside_what_is_asked(visit, asked, one.words, outcome)
+        now_open = await visit.uow.questions.open_in(visit.chat)
+        asked = now_open if now_open != before else asked
         told += (await left_over(visit, left) if left else Outcome()) + outcome
         left = []
         waits = waits or any(isinstance(say.what, _NOT_DONE) for say in outcome.says)

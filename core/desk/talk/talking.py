@@ -54,14 +54,17 @@ from core.desk.talk.helping import show_help
 from core.desk.talk.in_group import session_replied_to
 from core.desk.talk.meant import (
     WHICH,
+    WHICH_DRAFT,
     WHO,
     ask_which,
     ask_who,
+    draft_named,
     member_named,
     member_tapped,
     session_named,
     session_tapped,
 )
+from core.desk.talk.not_got import nobody_lost
 from core.desk.talk.only_asked import as_question
 from core.desk.talk.ordered import as_order
 from core.desk.talk.own_lines import as_own_line
@@ -107,7 +110,7 @@ async def tell(visit: Visit, command: Tell) -> Outcome:
     """What may be about several people or groups is asked first; nothing is decided by a guess."""
     session = await session_replied_to(visit, command.reply_to, await visit.group_ids())
     try:
-        return await understood(visit, command.text, session)
+        return await nobody_lost(visit, command.text, await understood(visit, command.text, session))
     except WhoIsMeant as unclear:
         return await ask_who(visit, command.text, session, unclear)
     except WhichSession as unclear:
@@ -150,6 +153,12 @@ async def tell_otherwise(visit: Visit, refs: Mapping[str, Any], text: str) -> Ou
 async def tell_which(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     """The session that was named; anything else is another matter."""
     again = await session_named(visit, refs, text)
+    return await understood(*again) if again else await tell_otherwise(visit, refs, text)
+
+
+async def tell_which_draft(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """The same of what isn't posted yet."""
+    again = await draft_named(visit, refs, text)
     return await understood(*again) if again else await tell_otherwise(visit, refs, text)
 
 
@@ -425,6 +434,7 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
     SIGNS: tell_signs_in_words,
     WHO: tell_otherwise,
     WHICH: tell_which,
+    WHICH_DRAFT: tell_which_draft,
     LINE: tell_otherwise,
     DRAFT: tell_otherwise,
     "zone": tell_zone,

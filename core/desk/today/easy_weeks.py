@@ -13,6 +13,7 @@ from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
 from core.desk.visit import Visit
 from core.notation.coaching.easing import EasyWeekWish, easy_week_told, monday_of, read_easy_week
+from core.notation.people import all_named
 from core.store.records import Group, Membership
 
 
@@ -25,11 +26,14 @@ async def as_easy_week(visit: Visit, text: str, _: int | None) -> Outcome | None
 
 
 async def as_told(visit: Visit, person: str | None, text: str) -> Outcome | None:
-    """Words that are understood to be of an easy week, of `person` or of all; None for whoever is unknown."""
+    """Words that are understood to be of an easy week, of who is named or of all; None for whoever is unknown.
+
+    Whoever is named anywhere is no word about everybody.
+    """
     groups, athletes = await coached_groups(visit), await coached_athletes(visit)
     if not groups or (person is not None and person not in athletes):
         return None
-    wish = easy_week_told(text, () if person is None else (person,))
+    wish = easy_week_told(text, all_named(text, athletes) if person is None else (person,))
     return None if wish is None else await carry_out(visit, wish, groups, athletes)
 
 

@@ -5,7 +5,8 @@ from core.desk.coached import Roster, athlete_in, coached_athletes, coached_grou
 from core.desk.coaching.commands import HoldAthlete, LookAtAthlete, SeeSession
 from core.desk.coaching.noting import as_fault
 from core.desk.coaching.overseeing import give_ok, look_at_athlete, send_version
-from core.desk.coaching.says import AthleteHeld, NobodyHeld, NothingToLookAt, OnlyFromThem
+from core.desk.coaching.says import AthleteHeld, NobodyHeld, NothingToLookAt
+from core.desk.coaching.telling_for import offer_to_tell
 from core.desk.days import RECENT
 from core.desk.errors import UnknownThing
 from core.desk.outcome import Outcome
@@ -44,10 +45,10 @@ def is_order(text: str, athletes: Roster) -> bool:
 
 
 async def as_body_of_another(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """What somebody's body must spare is theirs to tell."""
+    """What somebody's body must spare is theirs to tell: it is offered to be passed on."""
     athletes = await coached_athletes(visit)
     told_of = read_body_of_another(text, athletes) if athletes else None
-    return visit.told(OnlyFromThem(athlete=told_of)) if told_of is not None else None
+    return None if told_of is None else await offer_to_tell(visit, athletes[told_of], text)
 
 
 async def hold_of_nobody(visit: Visit, text: str, known: tuple[str, ...]) -> Outcome | None:

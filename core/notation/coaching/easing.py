@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from datetime import date, timedelta
 from typing import Final, Literal, NamedTuple
 
+from core.notation.in_full import in_full
 from core.notation.people import spellings
 from core.notation.quantities import NUMBER_WORDS
 from core.notation.text import plain
@@ -20,7 +21,7 @@ _AROUND: Final = frozenset(
         "@ @'s and both a an the this next coming week weeks for everybody everyone all of us them me group let's do"
         " does have has having make give gets get it it's is will be being going to should i i'll i'd i'm we we'll we'd"
         " you need needs want wants like would like can could may might one take taking go training now please after"
-        " actually sorry ok okay so then well folks team guys think really",
+        " actually sorry ok okay so then well folks team guys think really from starting starts as on mon monday use",
     )
 )
 
@@ -171,7 +172,7 @@ def _number(count: str) -> int:
 
 
 def _words(text: str) -> str | None:
-    words = re.sub(r"\s+", " ", plain(text).replace("\u2019", "'").casefold()).strip(" .!")
+    words = in_full(re.sub(r"\s+", " ", plain(text).replace("\u2019", "'").casefold()).strip(" .!"))
     words = re.sub(r"^(?:please,? |hi,? |hey,? )+|(?:,? (?:please|thanks|everybody|folks))+$", "", words)
     return words if words and len(words) <= _LONGEST and "\n" not in text.strip() else None
 
@@ -180,7 +181,8 @@ def _when(words: str) -> Literal["this", "next"]:
     return (
         "next"
         if re.search(
-            r"\b(?:next|the coming) week\b|\b(?:start(?:ing|s)?|from|as of)(?: on)? (?:next )?monday\b", words
+            r"\b(?:next|the coming) week\b|\b(?:start(?:ing|s)?|from|as of)(?: on)? (?:next )?mon(?:day)?\b",
+            words,
         )
         else "this"
     )

@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterable
 from typing import Final, Literal, NamedTuple
 
+from core.notation.in_full import in_full
 from core.notation.people import find_name
 from core.notation.text import plain
 
@@ -60,5 +61,5 @@ def read_leeway(text: str, names: Iterable[str]) -> Leeway | None:
     if found is None:
         return None
     name, words = found
-    bare = _BEHIND.sub("", _BEFORE.sub("", words.casefold()))
+    bare = _BEHIND.sub("", _BEFORE.sub("", in_full(words.casefold())))
     return next((Leeway(name, of, yes) for of, yes, shape in _SAYS if re.fullmatch(shape, bare)), None)

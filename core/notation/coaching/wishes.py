@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from typing import Literal, NamedTuple
 
 from core.notation.body.limits import read_limits
+from core.notation.in_full import in_full
 from core.notation.people import find_name
 from core.notation.talk.chat import is_like_a_score
 
@@ -84,5 +85,5 @@ def read_hold_of_somebody(text: str) -> str | None:
 
 
 def _wished(text: str) -> str:
-    words = re.sub(r"\s+", " ", text.replace("\u2019", "'")).strip(" .!?").casefold()
+    words = in_full(re.sub(r"\s+", " ", text.replace("\u2019", "'")).strip(" .!?").casefold())
     return re.sub(rf"{_ASKED}(.*?){_ENDS}$", r"\1", words)

@@ -64,7 +64,7 @@ async def test_of_several_lines_each_with_a_name_everybody_gets_their_own(crew, 
 async def test_what_a_coach_leaves_out_of_all_lines_is_followed_and_taken_back(crew, ilse):
     await crew.coach.says("no jumping for Ilse ever, she has a bad knee")
     await crew.coach.hears("Ilse, in every session from now on: no jumping")
-    await crew.coach.hears("only Ilse can tell me")
+    await crew.coach.hears("I take from Ilse alone")
     await crew.coach.says("ilse normal again, as written")
     await crew.coach.hears("Taken back: Ilse gets what I'd give them")
     await crew.coach.says("ilse normal again")
@@ -75,7 +75,7 @@ async def test_several_are_gone_easy_on_with_what_only_they_can_tell(crew, ilse)
     await crew.coach.says("ilse is over 70, bo is pregnant. go easy on them all week")
     await crew.coach.hears("is an easy week for Ilse")
     await crew.coach.hears("is an easy week for Bo")
-    await crew.coach.hears("as your reason, and keep nothing of it")
+    await crew.coach.hears("I take from Bo alone")
 
 
 @pytest.mark.parametrize("words", ["take it back for ilse", "undo that ilse thing!!"])
@@ -149,3 +149,28 @@ async def test_what_a_coach_leaves_out_counts_before_the_athlete_told_anything(c
     await crew.coach.says("no jumping for bo")
     await crew.coach.hears("only: no jumping.")
     assert "no jump" in (await crew.coach.hears("Bo, as I'd do it")).text
+
+
+@pytest.mark.parametrize(
+    ("words", "heard"),
+    [
+        ("ilse and bo can go heavier", "From now on {} may go heavier"),
+        ("hold ilse n bo", "I show you {}'s versions first"),
+        ("easy wk for ilse n bo pls", "is an easy week for {}"),
+    ],
+)
+async def test_everybody_who_is_named_gets_what_one_alone_would(crew, ilse, words, heard):
+    await crew.coach.says(words)
+    for name in ("Ilse", "Bo"):
+        await crew.coach.hears(heard.format(name))
+
+
+async def test_nobody_who_is_named_becomes_everybody(crew, ilse):
+    await crew.coach.says("who needs me? also ilse's easy week pls and leave bo out til monday")
+    await crew.coach.hears("is an easy week for Ilse")
+    await crew.coach.hears("Bo is left out")
+
+
+async def test_words_about_somebody_whom_no_answer_names_are_quoted(crew, ilse):
+    await crew.coach.says("who needs me, bo too?")
+    await crew.coach.hears("I didn't get “bo too?”")

@@ -6,7 +6,7 @@ import pytest
 
 from core.notation.coaching.wishes import read_wish
 from core.understanding.ordering import orders_in
-from core.understanding.several import matters
+from core.understanding.several import each_alone, matters
 
 PEOPLE = ("Ilse", "Bo", "Odd", "Gunn")
 
@@ -46,6 +46,19 @@ def cut(text):
             "tues class is off next week, pls tell everyone",
             [("class", "tues class is off next week"), ("word", "announce: tues class is off next week")],
         ),
+        (
+            "who needs me? also ilse easier pls and leave odd out til monday",
+            [("ask", "who needs me?"), ("people", "ilse easier pls"), ("people", "leave odd out til monday")],
+        ),
+        (
+            "whats set for the weekend + whos not reported",
+            [("ask", "whats set for the weekend"), ("ask", "whos not reported")],
+        ),
+        (
+            "remind odd his scores are due, and what did gunn get",
+            [("word", "remind odd his scores are due"), ("ask", "what did gunn get")],
+        ),
+        ("easy week for ilse n bo from monday", [("people", "easy week for ilse n bo from monday")]),
         ("whos done it and who needs me", [("ask", "whos done it"), ("ask", "who needs me")]),
     ],
 )
@@ -90,3 +103,20 @@ IN_TURN = [
 def test_wishes_in_any_order_are_cut_and_no_word_is_lost(said):
     found = cut(", ".join(said))
     assert [one.words for one in found] == list(said)
+
+
+@pytest.mark.parametrize(
+    ("words", "each"),
+    [
+        ("hold bo and odd", ("hold Bo", "hold Odd")),
+        ("bo, odd + gunn easy wk", ("Bo easy wk", "Odd easy wk", "Gunn easy wk")),
+        (
+            "bo and odd can go heavier, gunn too",
+            ("Bo can go heavier", "Odd can go heavier", "Gunn can go heavier"),
+        ),
+        ("hold bo", ("hold Bo",)),
+        ("make the run 200 m", ("make the run 200 m",)),
+    ],
+)
+def test_what_is_said_of_a_list_of_people_is_said_of_each(words, each):
+    assert each_alone(words, PEOPLE) == each

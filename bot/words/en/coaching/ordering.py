@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Final
 
-from bot.words.text import fill, listed, plural
+from bot.words.text import fill, plural
 from bot.words.versions import limit_names
 from bot.words.wording import Button, Worded, wording
 from core.desk.coaching.commands import TakeOrdersBack
@@ -12,7 +12,6 @@ from core.desk.coaching.says import (
     AwayTold,
     BackTold,
     OnlyTheyErase,
-    OnlyTheyTell,
     Ordered,
     OrderNotDone,
     OrdersGone,
@@ -135,17 +134,6 @@ def back_told(said: BackTold) -> Worded:
             fill("Good. {name} wasn't left out of anything, so nothing changes.", name=said.athlete)
         )
     return Worded(fill("<b>{name}</b> is counted in again.", name=said.athlete))
-
-
-@wording("en", OnlyTheyTell)
-def only_they_tell(said: OnlyTheyTell) -> Worded:
-    """Why is the coach's; what follows for their body each tells of themselves."""
-    quoted = listed([f"“{one}”" for one in said.words])
-    text = (
-        "I've taken {quoted} as your reason, and keep nothing of it: what a body needs only {names} can tell me, like <i>no "
-        "jumping</i>. To see a version first, write <i>hold</i> and the name."
-    )
-    return Worded(fill(text, quoted=quoted, names=listed(list(said.athletes))))
 
 
 @wording("en", OrdersGone)

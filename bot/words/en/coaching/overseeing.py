@@ -38,7 +38,6 @@ from core.desk.coaching.says import (
     NobodyNeedsYou,
     NothingFurther,
     NothingToLookAt,
-    OnlyFromThem,
     SessionNamed,
     WeekEased,
 )
@@ -290,17 +289,6 @@ def nobody_held(said: NobodyHeld) -> Worded:
     )
     text = fill("I can't tell who “{name}” is, so nobody is held. ", name=said.name)
     return Worded(f"{text}{who} Whoever is missing joins me with a tap on a button of mine in the group.")
-
-
-@wording("en", OnlyFromThem)
-def only_from_them(said: OnlyFromThem) -> Worded:
-    return Worded(
-        fill(
-            "What {name}'s body must spare I only take from {name}, so nothing has changed. Ask them to write it to me, like "
-            "<i>no jumping</i>. Until then, write <i>hold {name}</i> and I show you their versions before they get them.",
-            name=said.athlete,
-        )
-    )
 
 
 @wording("en", NothingToLookAt)

@@ -29,6 +29,7 @@ from core.desk.talk.says import (
     NotYet,
     OnceYouHaveIt,
     OneByOne,
+    OneQuestion,
     OnlyAsked,
     RunsOnTreadmill,
     WhoTrains,
@@ -144,6 +145,12 @@ def one_by_one(_: OneByOne) -> Worded:
 @wording("en", HeldBack)
 def held_back(said: HeldBack) -> Worded:
     text = "“{words}”: I haven't yet, as the change before it isn't all done. Look at the draft, then tell me once more."
+    return Worded(fill(text, words=said.words))
+
+
+@wording("en", OneQuestion)
+def one_question(said: OneQuestion) -> Worded:
+    text = "“{words}”: I'd have to ask about that too, so it waits. Write it once more when this is settled."
     return Worded(fill(text, words=said.words))
 
 
