@@ -46,6 +46,7 @@ PLAINLY: Final[Mapping[str, str]] = {
     "digest": "I ask when you would like my summary. A time will do, like 20:30.",
     "break": "I ask how long you haven't trained, so that I begin easily enough. Tap what comes nearest.",
     "line": "I ask which line of the session you mean. Tap it.",
+    "which_draft": "I'd like to know which of your sessions that is for: tap it, or write its day.",
     "draft": "I ask whether that is a session of its own, or a change of the one before it. Tap one.",
 }
 
