@@ -17,13 +17,13 @@ from core.ability.kinship import (
     ELSEWHERE,
     FAILED,
     PATTERN,
-    VARIANT,
     Belief,
     Kin,
     Seen,
     kin_of,
     of_pattern,
     shared,
+    spread_of_variant,
 )
 from core.ability.norms import UNKNOWN_MASS_SPREAD, Expected, body_mass, expected
 from core.athletes.learned import Learned, strength_of
@@ -260,7 +260,7 @@ class Capacity:
         """Of all of a family that weren't tested themselves: from the norms, and what was done of other movements."""
         shown = self._shown_of(kin.pattern)
         near = kin if shown.tests or kin.limits else ELSEWHERE[kin.referred]
-        above, spreads, sure = self._from_others(near)
+        above, spreads, sure = self._from_others(near, kin.pattern)
         base = self._bases[kin.family] = Base(
             exp(above + self._norm(movement.pattern).log_strength) * self.body_mass_kg,
             spreads,
@@ -270,17 +270,18 @@ class Capacity:
         )
         return base
 
-    def _from_others(self, kin: Kin) -> tuple[float, Spreads, Spreads]:
-        """How far ln S of a family lies above the norm, its spreads, and what is sure of S; worked out once."""
-        known = self._others.get(kin.family)
+    def _from_others(self, kin: Kin, pattern: str) -> tuple[float, Spreads, Spreads]:
+        """How far ln S of a family of a pattern lies above the norm, its spreads, and what is sure of S; kept."""
+        variant = spread_of_variant(pattern) ** 2
+        known = self._others.get((kin.family, variant))
         if known is None:
             above, variance = self._weakest(kin) or self._belief.about(
                 kin._replace(movement="", variant="", reference=True)
             )
             variance += DAY_TO_DAY**2 if self.tests else 0.0
             unknown_mass = UNKNOWN_MASS_SPREAD**2 if self.profile.body_mass_kg is None else 0.0
-            spreads = _spreads(variance), _spreads(variance + unknown_mass)
-            known = self._others[kin.family] = above, spreads, _sure(spreads)
+            spreads = _spreads(variance, variant), _spreads(variance + unknown_mass, variant)
+            known = self._others[kin.family, variant] = above, spreads, _sure(spreads)
         return known
 
     def _weakest(self, kin: Kin) -> tuple[float, float] | None:
@@ -312,8 +313,8 @@ def _sure(spreads: Spreads) -> Spreads:
     return (exp(CAUTIOUS * other), exp(CAUTIOUS * own)), (exp(CAUTIOUS * loaded), exp(CAUTIOUS * own_loaded))
 
 
-def _spreads(variance: float) -> tuple[float, float]:
-    return sqrt(variance + VARIANT**2), sqrt(variance)
+def _spreads(variance: float, of_variant: float) -> tuple[float, float]:
+    return sqrt(variance + of_variant), sqrt(variance)
 
 
 def _failed(tests: Iterable[Shown], variant: Variant, own: Shown | None) -> Iterator[float]:

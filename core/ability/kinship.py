@@ -19,8 +19,9 @@ PATTERN = 0.11
 MOVEMENT = 0.22
 VARIANT = 0.12
 
-# Of what a squat moves most is the body, which the legs carry all day (estimate).
+# Of what a squat or a lunge moves most is the body, which the legs carry all day (estimates).
 OF_MOVEMENT: dict[str, float] = {Pattern.SQUAT: 0.12}
+OF_VARIANT: dict[str, float] = {Pattern.SQUAT: 0.06, Pattern.LUNGE: 0.06}
 
 # What of these is a lift's own (estimates: front and back squats lie within a seventh of each other).
 LIFT = 0.08
@@ -113,15 +114,20 @@ def shared(one: Kin, other: Kin, person: float) -> float:
     if one.pattern != other.pattern:
         return person
     variance = person + PATTERN**2
-    movement = OF_MOVEMENT.get(one.pattern, MOVEMENT)
+    movement, variant = OF_MOVEMENT.get(one.pattern, MOVEMENT), spread_of_variant(one.pattern)
     lifts = one.loaded and other.loaded
     if lifts:
-        variance += movement**2 - LIFT**2 + VARIANT**2 - LIFT_VARIANT**2
+        variance += movement**2 - LIFT**2 + variant**2 - LIFT_VARIANT**2
     if one.movement != other.movement or not one.movement:
         return variance
     variance += LIFT**2 if lifts else 0.0 if one.referred else movement**2
     same = one.variant == other.variant and not one.reference
-    return variance + ((LIFT_VARIANT if lifts else VARIANT) ** 2 if same else 0.0)
+    return variance + ((LIFT_VARIANT if lifts else variant) ** 2 if same else 0.0)
+
+
+def spread_of_variant(pattern: str) -> float:
+    """How far ln S of near ways of one movement lies apart."""
+    return OF_VARIANT.get(pattern, VARIANT)
 
 
 class Seen(NamedTuple):
