@@ -74,5 +74,5 @@ def _stand_ins(made: Chosen) -> frozenset[tuple[str, str]]:
     return frozenset(
         (option.way.movement.id, row.plan.written)
         for row, option in made.done
-        if option.way is not None and change_of(option) is Change.MOVEMENT
+        if option.way is not None and change_of(row.plan, option) is Change.MOVEMENT
     )

@@ -18,6 +18,8 @@ FURNITURE = frozenset({"chair", "table", "stairs"})
 
 # Variants of a movement that no ladder joins lie so many steps apart (estimate).
 FARTHEST = 2
+# Whatever trains the breath so much is done for it (estimate).
+BREATHES = 0.5
 
 # What isn't named as a stand-in comes behind so many that are; of the movement itself its steps say more.
 MOST_UNNAMED = 12
@@ -157,7 +159,15 @@ def _home(name: str) -> str:
 
 
 def _changes_counting(of: Compared, written: Done, way: Done) -> bool:
-    """A hold for repetitions, or the other way round. The trunk's work is to hold; but no hold climbs a ladder."""
+    """A hold for repetitions, or the other way round.
+
+    The trunk's work is to hold; but no hold climbs a ladder, and nobody holds still to be out of breath.
+    """
+    if (
+        written[0].trains_of(written[1]).get(Part.BREATH, 0.0) >= BREATHES
+        and written[0].pattern is Pattern.TRUNK
+    ):
+        return way[0].k is not None and way[0].unit_of(way[1]) is not written[0].unit_of(written[1])
     if way[0].pattern is written[0].pattern is Pattern.MOBILITY:
         return set(of.units) == {AmountUnit.REPS, AmountUnit.SECONDS}
     if way[0].k is None or written[0].k is None:

@@ -7,7 +7,7 @@ from typing import Literal
 from core.measures import AmountUnit
 from core.movements.values import Demand, Hold, Pattern
 from core.notation.phrases.efforts import effort_told
-from core.scaling.amounts import HALF, ROUND_TO, as_counted
+from core.scaling.amounts import FEWEST_IN_TURN, HALF, ROUND_TO, as_counted
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags
 from core.scaling.values import Change, Reason, VersionLine
@@ -16,6 +16,8 @@ from core.scaling.works import Option
 
 # Fewer than so many left are counted; of more nobody can tell (common practice, no source).
 LEAST_EFFORT, MOST_EFFORT = 6.0, 10.0
+# Of what goes from side to side nobody does an odd number, and of few the nearest even one.
+BOTH_SIDES = 2
 
 # What a coach may write beside a line that isn't for everybody.
 HARD = re.compile(r"\b(?:hard|fast|sprint|all[- ]out|max|heavy)\b", re.IGNORECASE)
@@ -28,17 +30,25 @@ NO_MACHINE = ((), (frozenset({"stairs"}),))
 AND_NOTED, OR, BUT = "; ", "or ", "but "
 
 
-def change_of(option: Option) -> Change:
-    """The largest change of an option against what was written."""
+def change_of(plan: LinePlan, option: Option) -> Change:
+    """The largest change of an option against what was written; as many as the coach wrote are no fewer."""
     if option.way is None:
         return Change.REST
-    if option.part < 1 or option.build_up:
+    if option.build_up or (option.part < 1 and not _are_as_many(plan, option.way, option.part)):
         return Change.AMOUNT
     if option.exact:
         return Change.NONE
     if option.way.near is Near.WRITTEN:
         return Change.IMPLEMENT if option.other else Change.LOAD
     return Change.VARIANT if option.way.near is Near.VARIANT else Change.MOVEMENT
+
+
+def _are_as_many(plan: LinePlan, way: Way, part: float) -> bool:
+    """Whether a part of what stands for a line is counted as many as the coach wrote."""
+    written, amount = plan.ways[0], plan.line.amount
+    if amount is None or way.amount is None or plan.scheme or way.near <= Near.VARIANT:
+        return False
+    return (way.unit, way.per_side) == (written.unit, written.per_side) and way.amount * part >= amount
 
 
 def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reason: Reason) -> VersionLine:
@@ -72,7 +82,7 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         unbroken=fit.unbroken if counted else None,
         set_cost=fit.cost if counted else None,
         cost_window=tuple(athlete.window(plan, way)) if counted else None,
-        change=change_of(option),
+        change=change_of(plan, option),
         reason=reason,
         cues=athlete.notes.cues.get(way.movement.pattern, ()),
         at_most_kg=athlete.notes.caps.get(way.movement.pattern) if option.hold else None,
@@ -181,6 +191,8 @@ def _amount(plan: LinePlan, way: Way, option: Option) -> float | None:
         return None
     if option.part == 1:
         return way.amount
+    if way.step == BOTH_SIDES and way.amount * option.part < FEWEST_IN_TURN:
+        return max(BOTH_SIDES, BOTH_SIDES * floor(way.amount * option.part / BOTH_SIDES + HALF))
     counted = as_counted(way.amount * option.part, way.unit)
     return counted if counted < way.step else counted - counted % way.step
 

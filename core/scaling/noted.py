@@ -28,7 +28,7 @@ def reason_beside(plan: LinePlan, option: Option, athlete: Athlete, free: Option
         return reason_for(plan, option, athlete)
     if not _is_noted(athlete, free) or _done(option) == _done(free):
         return reason_for(plan, option, athlete.without_notes)
-    kept = None if change_of(option) is Change.NONE else keeps(plan, option)
+    kept = None if change_of(plan, option) is Change.NONE else keeps(plan, option)
     return Reason(because=Because.NOTED, load_kg=plan.load_kg(athlete.pair), keeps=kept)
 
 

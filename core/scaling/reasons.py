@@ -9,6 +9,7 @@ from math import inf, log
 from typing import NamedTuple
 
 from core.ability.demand import load_moved
+from core.ability.kinship import COMPOUND
 from core.measures import AmountUnit
 from core.movements.values import Demand, Hold, Part, Pattern
 from core.scaling.athlete import Athlete
@@ -59,7 +60,7 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         suits_kg=_heavier_that_suits(plan, option, athlete) if because is Because.NOT_OWNED else None,
         more_kg=_more_than_written(plan, option, athlete),
         eased_for=_sore_place(option, athlete, about),
-        more=option.part > 1,
+        more=_is_more(plan, option),
         next_kg=_next_kg(plan, option, athlete) if because is Because.UNTESTED else None,
         without=_without(plan, option),
     )
@@ -75,12 +76,20 @@ def _as_offered(plan: LinePlan, option: Option) -> LinePlan:
 
 
 def _without(plan: LinePlan, option: Option) -> Part | None:
-    """The part of a compound that is left out."""
+    """The part of a compound that is left out: nobody looks for the squat in a jump."""
     written, way = plan.ways[0], option.way
-    if way is None or way.near <= Near.VARIANT:
+    if way is None or way.near <= Near.VARIANT or written.movement.pattern not in COMPOUND:
         return None
     gone = without((written.movement, written.variant), (way.movement, way.variant))
     return None if gone is Part.PRESS and Demand.OVERHEAD in way.variant.demands else gone
+
+
+def _is_more(plan: LinePlan, option: Option) -> bool:
+    """Whether more are done than the coach wrote, where both are counted alike."""
+    way, line = option.way, plan.line
+    if way is None or way.amount is None or option.part <= 1:
+        return False
+    return line.amount is None or round(way.amount * option.part) > line.amount
 
 
 def _next_kg(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:
@@ -160,6 +169,8 @@ def _is_light(plan: LinePlan, option: Option, athlete: Athlete) -> bool:
     in_haste = (
         plan.breathless or plan.easy or plan.turn_s is not None or option.way.unit is not AmountUnit.REPS
     )
+    if plan.light:
+        return False
     if not plan.loaded and (in_haste or not athlete.is_trained):
         return False
     if log(max(athlete.window(plan, option.way).low, 1e-9) / option.fit.cost) <= LIGHT_FOR_THEM:

@@ -266,3 +266,36 @@ def test_furniture_that_nobody_spoke_of_may_be_there():
 def test_no_thing_is_missed_that_nobody_asked_for(text, owns, said):
     who = athlete(owns=owns, tests=[did("push-up", 20)], experience="some")
     assert said in reason_words(only_line(text.replace("rounds\n", "rounds for time\n"), who), who.units)
+
+
+SESSIONS = (
+    "5 sets of 5 back squats, heavy, rest 2 minutes",
+    "AMRAP 18\n15 kettlebell swings @ 16 kg\n10 push-ups\n8 box jumps\n10 sit-ups",
+    "4 rounds for time\n10 deadlifts @ 55 kg\n8 pull-ups\n30 double-unders\n12 walking lunges",
+    "3 rounds, no clock\n10 goblet squats, light\n8 bird dogs each side\n10 band pull-aparts",
+)
+PEOPLE = (
+    athlete(owns=["backpack to 12", "table"], experience="new", tests=[did("push-up", 4)]),
+    athlete(owns=["2x dumbbell 4 8", "band", "chair"], experience="some", tests=[did("air squat", 30)]),
+    athlete(owns=["2x dumbbell 4 10", "band", "wheelchair"], limits=("seated",), experience="trained"),
+    athlete(owns=["dumbbell 2 4", "chair"], limits=("osteoporosis",), experience="some", birth_year=1953),
+)
+
+
+@pytest.mark.parametrize("text", SESSIONS)
+@pytest.mark.parametrize("who", PEOPLE, ids=["new", "small kit", "seated", "old"])
+def test_more_and_fewer_are_said_of_another_number_only(text, who):
+    for line, written in zip(lines(text, who), session(text).every_line, strict=True):
+        said = reason_words(line, MassUnit.KG).lower()
+        if line.unit is not written.unit or None in {line.amount, written.amount}:
+            continue
+        assert "more of them" not in said or line.amount > written.amount, said
+        assert "fewer, so" not in said or line.amount < written.amount, said
+
+
+def test_nobody_looks_for_the_squat_in_a_jump():
+    text = "AMRAP 12\n8 box jumps\n10 thrusters @ 15 kg"
+    who = athlete(owns=["2x dumbbell 4 10", "wheelchair"], limits=("seated",), experience="trained")
+    jumps, thrusters = (reason_words(line, MassUnit.KG) for line in lines(text, who))
+    assert "left out" not in jumps
+    assert "The squat is left out" in thrusters
