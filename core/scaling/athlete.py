@@ -11,6 +11,7 @@ from core.ability.whole_body import Rate, rate_of
 from core.athletes.easing import NEW, eased_by
 from core.athletes.limits import day_rule, lightened, limit, ruled_out, shunned, shunned_by
 from core.athletes.values import Profile
+from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Movement, Pattern, Variant
 from core.scaling.barriers import (
@@ -26,13 +27,15 @@ from core.scaling.barriers import (
 )
 from core.scaling.fit import Task
 from core.scaling.gear import at_hand, gear_of
-from core.scaling.intent import LIGHT_DUTY, Window
+from core.scaling.intent import LIGHT_DUTY, Window, by_effort
 from core.scaling.notes import NO_NOTES, Notes
 from core.scaling.values import Because
 from core.scaling.ways import LinePlan, Near, Way
 
 # Up to here an effort is moderate (on the scale of 0 to 10, 5 and 6 are; estimate).
 MODERATE_EFFORT = 5
+# So long a walk isn't walked in a room (estimate).
+A_WALK_S = 300.0
 Bound = TypeVar("Bound", int, float)
 
 
@@ -247,10 +250,11 @@ class Athlete:
         if way.set_amount is None:
             return None
         easy = self.goes_easy(way) or self._lifts_lightly(plan, way)
-        window = plan.windows[self.pair - 1].times(way.less)
+        window = self._meant(plan, way)
         ability = self.capacity.of(way.movement, way.variant, way.id, way.kin)
         if not easy:
-            return Task(ability, way.set_amount, window, way.counts_reps)
+            meant_easy = plan.easy or plan.light
+            return Task(ability, way.set_amount, window, way.counts_reps, meant_easy=meant_easy)
         most = self._most_of_a_set(window)
         return Task(ability, way.set_amount, window.under(most), way.counts_reps, most)
 
@@ -300,8 +304,16 @@ class Athlete:
 
     def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""
-        meant = plan.windows[self.pair - 1].times(way.less)
+        meant = self._meant(plan, way)
         return meant.under(self._most_of_a_set(meant)) if self.goes_easy(way) else meant
+
+    def _meant(self, plan: LinePlan, way: Way) -> Window:
+        """What a set of this way is meant to cost: where the coach wrote an effort, no more than their own cap."""
+        meant, rule = plan.windows[self.pair - 1].times(way.less), plan.line.load_rule
+        told = rule is not None and rule.effort is not None and way.counts_reps
+        if self.effort_at_most is None or not way.set_amount or not told:
+            return meant
+        return meant.under(by_effort(self.effort_at_most, way.set_amount).high)
 
     def within_reach(self, plan: LinePlan, *, asked: bool) -> tuple[Way, ...]:
         """Ways of a line for which everything is there; with those that are too hard, where they are `asked` for."""
@@ -311,11 +323,16 @@ class Athlete:
 
     def barrier(self, way: Way) -> Barrier | None:
         """What rules a way out, whatever its load."""
-        if way.is_written_walk and self.profile.place is None:
+        if way.is_written_walk and (self.profile.place is None or self._goes_out(way)):
             return None if self._is_fit_to_walk(way) else self._find_barrier(way)
         if way.id not in self._barriers:
             self._barriers[way.id] = self._find_barrier(way)
         return self._barriers[way.id]
+
+    def _goes_out(self, way: Way) -> bool:
+        """Whether they leave the house for so long a walk, however small it is: not who might fall."""
+        falls = self.is_unsteady or self.is_frail
+        return way.unit is AmountUnit.SECONDS and (way.amount or 0.0) >= A_WALK_S and not falls
 
     def _is_fit_to_walk(self, way: Way) -> bool:
         """Whether nothing but a want of room stands against a walk that is written: there is a way somewhere."""

@@ -21,6 +21,7 @@ from core.scaling.careful import (
     times_unheld,
 )
 from core.scaling.costs import Charge, tenths
+from core.scaling.enough import goes_often
 from core.scaling.fit import ABOUT, Fit
 from core.scaling.gear import Load
 from core.scaling.ways import Grip, LinePlan, Near, Way
@@ -150,7 +151,9 @@ def _of_things(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     if plan.loaded and not way.grips:
         entry = "improvised" if way.resists and not has_weights else "empty_handed"
         yield Charge(entry, getattr(plan.costs, entry))
-        yield Charge("half_the_kilos", plan.costs.half_the_kilos if way.resists and has_weights else 0)
+        nothing = way.near <= Near.VARIANT and athlete.should_be_hard(plan, way)
+        half = has_weights and (way.resists or nothing)
+        yield Charge("half_the_kilos", plan.costs.half_the_kilos if half else 0)
 
 
 def _risked(written: Way, way: Way, athlete: Athlete) -> int:
@@ -263,9 +266,13 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
         yield Charge("light", int(min(light, _most_for_light(lift))))
         if fitting.light > FEEBLE and not (lift.as_meant or _may_be_feeble(lift)):
             yield Charge("feeble", costs.feeble)
-    elif fitting.light > FEEBLE and lift.load is not None and not lift.as_meant:
-        # For whoever goes easy it decides between weights, and never against a movement.
-        yield Charge("light", costs.light)
+    elif fitting.light > FEEBLE and not lift.as_meant:
+        # For whoever goes easy it decides between weights, and between ways of what they have shown; never against a
+        # movement.
+        if lift.load is not None:
+            yield Charge("light", costs.light)
+        elif lift.work.is_shown:
+            yield Charge("light", costs.light * tenths(fitting.light - FEEBLE))
 
 
 def _is_told_skill(work: Work) -> bool:
@@ -367,7 +374,7 @@ def _is_half_as_heavy(lift: Lift) -> bool:
 def _may_do_more(lift: Lift, fitting: Fit) -> bool:
     """Whether more of it would be as well: it is light for them or in the hands, or they are to begin with that."""
     athlete = lift.work.athlete
-    light = fitting.light > ABOUT or _is_half_as_heavy(lift)
+    light = fitting.light > ABOUT or _is_half_as_heavy(lift) or goes_often(lift, fitting)
     return light or athlete.is_unused or not athlete.gates.is_able
 
 

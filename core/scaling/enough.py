@@ -4,12 +4,12 @@ from collections.abc import Sequence
 from math import inf
 
 from core.measures import AmountUnit
-from core.movements.values import Part
+from core.movements.values import Demand, Part
 from core.scaling.athlete import Athlete
 from core.scaling.careful import DOWN
 from core.scaling.fit import Fit, likely
 from core.scaling.ways import LinePlan, Near
-from core.scaling.works import FEW_EASY, FEWEST_LIGHT, HALF, SOME_EASY, Option, Work
+from core.scaling.works import FEW_EASY, FEWEST_LIGHT, HALF, SOME_EASY, Lift, Option, Work
 
 # Long straining holds push the blood pressure up: who must not hold their breath holds so long at most (estimate).
 LONGEST_HOLD_S = 25.0
@@ -20,6 +20,8 @@ MOST_STEPS = 6.0
 SLOWER, AT_WORK = 1.2, 2 / 3
 # Of a set that takes their breath whoever isn't used to training does so much (common practice, no source).
 NEW_SHARE = 2 / 3
+# So nearly all of a set is all of it (estimate).
+A_HAIR_LESS = 0.9
 # What is sore does some of it, to be moved and no more (estimate).
 SORE_SHARE = 2 / 3
 
@@ -77,6 +79,15 @@ def share_at_once(athlete: Athlete) -> float:
     return CAREFUL_SHARE if athlete.takes_care else 1.0
 
 
+def goes_often(lift: Lift, fitting: Fit) -> bool:
+    """Whether eight of what is light are likely a set that is hard, and no harder."""
+    task, amount = lift.task, lift.work.way.amount
+    overhead = lift.work.athlete.sits and Demand.OVERHEAD in lift.work.way.variant.demands
+    if task is None or not amount or overhead:
+        return False
+    return FEWEST_LIGHT / amount * task.set_amount <= task.window.high * likely(fitting)
+
+
 def most_shown(work: Work) -> float:
     """Of squats and the like as many as whoever mustn't fall does again of the most that they ever showed."""
     athlete, way = work.athlete, work.way
@@ -90,17 +101,22 @@ def most_new(work: Work, whole: Fit) -> float:
     """With a weight that they never showed as many as half of what surely goes, for whoever is new."""
     if not (work.athlete.is_new and work.way.grips) or work.plan.works_up or work.is_shown:
         return inf
-    return max(1.0, float(int(FRAIL_SHARE * whole.cautious)))
+    share = FRAIL_SHARE if work.athlete.is_frail else CAREFUL_SHARE
+    return max(1.0, float(int(share * whole.cautious)))
 
 
 def enough_of(work: Work) -> float:
-    """The share of the amount that whoever begins, comes back or goes gently does, of a way that they could do so."""
+    """The share of the amount that whoever begins, comes back or goes gently does, of a way that they could do so.
+
+    Nobody splits hairs: nine of ten are ten.
+    """
     way, plan = work.way, work.plan
     if plan.heavy or not (way.amount and way.set_s) or not work.athlete.does_less:
         return 1.0
     at_will = way.unit is AmountUnit.SECONDS is not way.movement.unit_of(way.variant)
     usual = max(way.dose.gentle_s * plan.pieces / way.set_s, FEWEST_LIGHT / way.amount) * plan.rung
-    return min(1.0, 1.0 if at_will else usual, _of_the_unused(work))
+    part = min(1.0, 1.0 if at_will else usual, _of_the_unused(work))
+    return part if part < A_HAIR_LESS else 1.0
 
 
 def least_of(work: Work) -> float:
@@ -139,7 +155,7 @@ def _of_the_unused(work: Work) -> float:
     begins = work.athlete.is_unused or (work.athlete.goes_gently and not work.athlete.light_duty)
     if not (begins and way.amount and way.counts_reps) or plan.scheme:
         return 1.0
-    part = max(NEW_SHARE, FEW_EASY / way.amount) if _tires_the_unused(work) else 1.0
+    part = max(NEW_SHARE, FEW_EASY / way.amount) if _tires_the_unused(work) and not plan.light else 1.0
     if plan.turn_s is None:
         return part
     sides = 2 if way.per_side else 1

@@ -19,13 +19,17 @@ ABOUT = 0.2
 
 
 class Task(NamedTuple):
-    """What a set of one way asks of one athlete: everything about it but the load. No set may cost above `at_most`."""
+    """What a set of one way asks of one athlete: everything about it but the load. No set may cost above `at_most`.
+
+    `meant_easy`: the coach wants it easy or light.
+    """
 
     ability: Ability
     set_amount: float
     window: Window
     counts_reps: bool = True
     at_most: float = inf
+    meant_easy: bool = False
 
     @property
     def light_duty(self) -> bool:
@@ -52,14 +56,14 @@ UNCOUNTED = Fit()
 
 def fit(task: Task, moved_kg: float, part: float = 1.0) -> Fit:
     """Fit of one load, at the whole amount of a set or a `part` of it."""
-    ability, set_amount, (low, high), counts_reps, at_most = task
+    ability, set_amount, (low, high), counts_reps, at_most, meant_easy = task
     cautious, unbroken = ability.sure_and_median(moved_kg)
     if cautious < 1:
         return Fit(unbroken, None, cautious, inf, refused=Because.TOO_HEAVY)
     amount = set_amount * part
     cost, sure = amount / unbroken, amount / cautious
     # What should be easy leaves half of it undone, so that it needn't be as sure.
-    hard = sqrt(cost * sure) if counts_reps and at_most < inf else sure
+    hard = sqrt(cost * sure) if counts_reps and (at_most < inf or meant_easy) else sure
     heavy = log(hard / high) if hard > high else 0.0
     light = log(low / sure) if 0 < sure < low else 0.0
     refused = None

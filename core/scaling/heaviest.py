@@ -4,7 +4,7 @@ from math import exp, inf
 
 from core.ability.capacity import CAUTIOUS
 from core.ability.gates import LONG_OFF
-from core.movements.values import Demand
+from core.movements.values import Demand, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags
 from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Way
@@ -18,11 +18,12 @@ BACK_SHARE = 0.7
 # What the coach calls light is half of what they surely do so often, and a third under a cap on their effort; what is
 # sore under such a cap is only moved, ten times in place of a heavy few (estimates).
 LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 0.35, 1 / 6, 10.0
+LIGHT_OF_ALL = 2 / 3
 # Overhead what is too heavy falls on somebody, where a squat or a row only stays down: of what nobody saw whoever goes
 # easy or has a cap on their effort lifts at most half of what goes once, and so does whoever was written something
 # else; whoever takes care half of what goes so often, and half as much of a bag who isn't used to it (estimates). A bag
 # for what was never shown is filled to two thirds in the first days, to half where it should go easy (estimates).
-UNSEEN_SHARE, BAG_SHARE = 1 / 2, 1 / 4
+UNSEEN_SHARE, KIN_SHARE, BAG_SHARE = 1 / 2, 2 / 3, 1 / 4
 FIRST_FILL, EASY_FILL = 2 / 3, 1 / 2
 OVERHEAD = flags({Demand.OVERHEAD})
 
@@ -71,7 +72,7 @@ def most_kg(athlete: Athlete, plan: LinePlan, way: Way, grip: Grip) -> float:
     begins = athlete.goes_easy(way) and not athlete.is_trained
     counts = begins or athlete.light_duty or athlete.catalogue.implement(grip.hold.implement).improvised
     often = way.set_amount if counts and _is_unseen(athlete, way) else None
-    cap = min(cap, _filled_kg(athlete, way, grip))
+    cap = min(cap, _filled_kg(athlete, way, grip), _light_of_all(athlete, plan, grip))
     once = _share_of_once(athlete, plan, way, grip) * sure_kg(athlete, way, often or 1.0)
     return min(cap, max(0.0, min(once, _light_kg(athlete, plan, way)) / grip.per_kg))
 
@@ -92,9 +93,16 @@ def _share_of_once(athlete: Athlete, plan: LinePlan, way: Way, grip: Grip) -> fl
     added = not plan.ways[0].demands & OVERHEAD
     careful = goes_easy or added or athlete.effort_at_most is not None
     if careful and _is_unseen(athlete, way):
-        full = athlete.catalogue.implement(grip.hold.implement).improvised and athlete.is_unused
-        return BAG_SHARE if full else UNSEEN_SHARE
+        if athlete.catalogue.implement(grip.hold.implement).improvised:
+            return BAG_SHARE if athlete.is_unused else UNSEEN_SHARE
+        return KIN_SHARE if _is_press(way) and _has_pushed(athlete) else UNSEEN_SHARE
     return _easy_share(athlete) if goes_easy else BREATHING_SHARE if athlete.must_breathe else inf
+
+
+def _light_of_all(athlete: Athlete, plan: LinePlan, grip: Grip) -> float:
+    """What is light among the weights that are there: of several never the heaviest."""
+    loads = athlete.gear.loads(*grip.held)
+    return max(LIGHT_OF_ALL * loads[0].value, loads[-1].value) if plan.light and loads else inf
 
 
 def _light_kg(athlete: Athlete, plan: LinePlan, way: Way) -> float:
@@ -108,13 +116,24 @@ def _light_kg(athlete: Athlete, plan: LinePlan, way: Way) -> float:
     light = plan.light or (plan.easy and way.counts_reps and not athlete.capacity.knows(way.movement))
     if not way.set_amount or not light:
         return inf
-    bound = is_capped or athlete.has_to_spare
-    return (CAPPED_SHARE if bound else LIGHT_SHARE) * sure_kg(athlete, way, way.set_amount)
+    bound = is_capped or athlete.goes_easy(way)
+    share = CAPPED_SHARE if bound else LIGHT_SHARE
+    return (1 + SAME_LOAD) * share * sure_kg(athlete, way, way.set_amount)
 
 
 def sure_kg(athlete: Athlete, way: Way, reps: float) -> float:
     """So much beside their own body surely goes so often."""
     return athlete.ability(way).too_heavy_from(reps) - athlete.own_kg(way)
+
+
+def _is_press(way: Way) -> bool:
+    """Whether nothing but the arms drives it overhead."""
+    return way.kin.pattern == Pattern.VERTICAL_PUSH and not way.kin.limits
+
+
+def _has_pushed(athlete: Athlete) -> bool:
+    """Whether they showed how strong their arms push, if not overhead."""
+    return any(one.reps > 0 and one.kin.pattern == Pattern.HORIZONTAL_PUSH for one in athlete.capacity.tests)
 
 
 def _is_unseen(athlete: Athlete, way: Way) -> bool:

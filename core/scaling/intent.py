@@ -124,17 +124,20 @@ def by_format(block: Block) -> Window:
     return ROUNDS
 
 
-def ruled_window(block: Block, line: Line, set_reps: float) -> Window | None:
+def ruled_window(block: Block, line: Line, set_reps: float, set_seconds: float = 0.0) -> Window | None:
     """The window that the coach's own rule gives: `12-15 unbroken` for a set of nine is 0.6-0.75.
 
-    Percentages and efforts go by the repetitions that are left. None without a rule, and for sets that it does
-    not speak of.
+    Percentages and efforts go by the repetitions that are left; what is only to be heavy by those of the last set. None
+    without a rule, and for sets that it does not speak of. `set_seconds`: how long one set takes.
     """
     load_rule = line.load_rule
     if load_rule is not None and load_rule.percent is not None:
         return _by_percent(load_rule.percent / 100, set_reps)
-    if load_rule is not None and (load_rule.effort is not None or load_rule.heavy):
-        return _by_effort(load_rule.effort or HEAVY_EFFORT, set_reps)
+    if load_rule is not None and load_rule.effort is not None:
+        return by_effort(load_rule.effort, set_reps)
+    if load_rule is not None and load_rule.heavy:
+        turns = turns_of(block, set_seconds)
+        return by_effort(HEAVY_EFFORT, set_reps).times(1.0 if turns is None else bearable(*turns))
     rule = _unbroken_rule(block, line)
     if rule is None:
         return None
@@ -153,7 +156,7 @@ def _by_percent(share: float, set_reps: float) -> Window | None:
     return Window(cost / CLOSELY, min(cost * CLOSELY, 1.0))
 
 
-def _by_effort(effort: float, set_reps: float) -> Window:
+def by_effort(effort: float, set_reps: float) -> Window:
     """Cost of a set that ends at this effort."""
     left = max(NO_RESERVE - effort, 0.0)
     return Window(set_reps / (set_reps + left + HALF), set_reps / (set_reps + max(left - HALF, 0.0)))

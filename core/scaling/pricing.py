@@ -12,6 +12,7 @@ from core.scaling.costs import Charge
 from core.scaling.enough import (
     careful_of,
     enough_of,
+    goes_often,
     least_of,
     longest_of,
     most_new,
@@ -51,7 +52,7 @@ ABOUT_MEANT = 0.08
 NEARLY = 0.8
 NEARLY_EASY = 0.35
 SOME_WEIGHT = 0.5
-HARD_SET = 0.7
+HARD_SET = 0.8
 # What is worked up to is at least so near to all that goes; else so many are done of it as are hard.
 WORKED_UP_TO = 0.3
 HARD_WINDOW = Window(0.65, 0.9)
@@ -340,6 +341,7 @@ def _of_a_light_set(lift: Lift, task: Task, whole: Fit, amount: float) -> float:
     """
     way = lift.work.way
     hard = round(min(HARD_SET, share_at_once(lift.work.athlete)) * likely(whole) / task.set_amount * amount)
+    hard = max(hard, FEWEST_LIGHT) if goes_often(lift, whole) and not lift.work.athlete.takes_care else hard
     overhead = lift.work.athlete.sits and Demand.OVERHEAD in way.variant.demands
     few = SOME_EASY if lift.work.athlete.is_unused else FEWEST_LIGHT if overhead else MOST_LIGHT
     most = MOST_FRESH if is_for_speed(way) else few

@@ -35,10 +35,10 @@ def windows_of(block: Block, line: Line, written: Way, hold: Hold | None) -> tup
     if written.set_amount is None:
         usual = usual_window(block)
         return usual, usual
-    usual = usual_window(block, written.set_amount * written.variant.seconds.value)
+    seconds = written.set_amount * written.variant.seconds.value
+    usual, ruled = usual_window(block, seconds), ruled_window(block, line, written.set_amount, seconds)
     if line.load_rule and line.load_rule.unbroken is True:
         usual = usual.under(SETS.high)
-    ruled = ruled_window(block, line, written.set_amount)
     if ruled is not None:
         return ruled, ruled
     if len(line.loads_kg) < len(PAIR) or hold is None:

@@ -76,7 +76,7 @@ def test_a_few_steps_that_are_over_in_no_time_become_a_dozen():
 
 def test_a_heavy_set_becomes_fewer_of_what_is_slow():
     """Fifteen split squats with three seconds down are two minutes for both legs."""
-    who = athlete(experience="trained", tests=[did("push-up", 9)], space=QUIET)
+    who = athlete(experience="trained", tests=[did("air squat", 30)], space=QUIET)
     line = only_line("5 sets of 5 back squats 100/65 kg, rest 2 minutes", who)
     assert 8 <= line.amount <= 15
     assert lasts_s(line) <= dose_of(*catalogue().variant(f"{line.movement}/{line.variant}")).most_s
@@ -104,7 +104,7 @@ def test_time_in_place_of_metres_is_told_as_people_say_it(text, told):
 
 def test_many_for_each_leg_in_place_of_a_heavy_few_come_in_fewer_sets():
     """Five sets of five squats are no seventy-five slow ones a leg."""
-    who = athlete(experience="trained", tests=[did("push-up", 9)], space=QUIET)
+    who = athlete(experience="trained", tests=[did("air squat", 30)], space=QUIET)
     (block,) = version("5 sets of 5 back squats 100/65 kg, rest 2 minutes", who).blocks
     assert block.lines[0].per_side
     assert block.rounds == 3

@@ -89,3 +89,24 @@ def test_of_heavy_but_clean_only_clean_stands_beside_the_load():
         "Overhead press 5 x 5, heavy but clean", athlete(owns=["barbell to 100"], experience="trained")
     )
     assert line.notes == "clean"
+
+
+def test_of_several_weights_the_heaviest_is_never_the_light_one():
+    strong = athlete(owns=BELLS, tests=[did("back squat", 3, 130)], experience="trained", mass=88, sex="male")
+    assert 12 <= held(LIGHT, strong) <= 2 / 3 * 32
+
+
+def test_what_bare_legs_showed_holds_for_the_same_squat_with_little_in_the_hands():
+    """Thirty bare squats are no five with eight kilos, however the session is written."""
+    who = athlete(owns=["dumbbell 4", "dumbbell 8"], tests=[did("air squat", 30)], experience="some", mass=64)
+    (squats,) = lines("Back squat 5 x 5 at 75%, rest 2 minutes", who)
+    assert squats.load_kg == 8
+    assert squats.amount >= 8
+    assert held("3 rounds, no clock\n10 goblet squats, light\n10 push-ups", who) == 4
+
+
+def test_heavy_sets_across_leave_one_or_two_in_the_last():
+    owns = ["barbell 20 to 120 by 2.5"]
+    who = athlete(owns=owns, tests=[did("overhead press", 3, 60)], experience="trained", mass=88, sex="male")
+    across, once = (held(f"Overhead press {sets} x 5, heavy, rest 2 minutes", who) for sets in (5, 1))
+    assert 47.5 <= across <= 52.5 < once
