@@ -189,7 +189,14 @@ def test_where_nobody_may_run_there_may_be_a_way_to_walk():
     near = athlete(space=NO_RUNNING, place=Place(run_m=100))
     assert only_line("10 min walk", near).reason.because is Because.AS_WRITTEN
     nowhere = athlete(space=NO_RUNNING, place=Place(run_m=0))
-    assert only_line("10 min walk", nowhere).reason.because is Because.SPACE
+    assert only_line("2 min walk", nowhere).reason.because is Because.SPACE
+
+
+def test_for_ten_minutes_of_walking_anybody_steady_leaves_the_house():
+    indoors = {"space": NO_RUNNING, "place": Place(run_m=0)}
+    assert only_line("10 min walk", athlete(**indoors)).reason.because is Because.AS_WRITTEN
+    unsteady = athlete(limits=("unsteady",), **indoors)
+    assert only_line("10 min walk", unsteady).reason.because is not Because.AS_WRITTEN
 
 
 def test_who_sits_reads_how_not_to_tip():
