@@ -17,7 +17,8 @@ _TIMES = r"(?:(?<![0-9.])(?P<n{0}>[1-9](?=\s?[x*])|two(?=\s)|one(?=\s)|2(?=\s))\
 _OF_ANOTHER = (
     r"(?:(?:of|from)\s)?(?:(?:your|the)\s)?[2-5]\s?-?rm\b"
     r"|(?:of|from) (?:(?:your |the )?[a-z]+(?:\s[a-z]+)? (?:[1-5]\s?-?rm|max|best|single|double|triple)\b"
-    r"|(?:today'?s|the) (?:(?:heavy|top|best|last) )?\w+|it\b|(?:that|this)\b(?: (?:weight|one|single|double|triple|[0-9]{1,2}(?:rm)?)\b)?"
+    r"|(?:today'?s|the) (?:(?:heavy|top|best|last) )?\w+|it\b"
+    r"|(?:that|this)\b(?: (?:weight|one|single|double|triple|[0-9]{1,2}(?:rm)?)\b)?"
     r"|(?:part|block) [1-9a-h]\b)"
 )
 _PERCENT = shape(
