@@ -20,11 +20,11 @@ from core.scaling.athlete import Athlete
 from core.scaling.called_for import leading_to
 from core.scaling.fit import ABOUT
 from core.scaling.notes import NO_NOTES, notes_of
+from core.scaling.obstacles import obstacle_to
 from core.scaling.options import is_same, options_of
 from core.scaling.orders import Fault, Orders, Pin
 from core.scaling.plan import plan_for
 from core.scaling.pricing import at_share
-from core.scaling.reasons import obstacle_to
 from core.scaling.rows import PARTS
 from core.scaling.values import Because, Spot, VersionLine
 from core.scaling.ways import SAME_LOAD, LinePlan, Near

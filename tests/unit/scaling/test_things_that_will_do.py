@@ -8,8 +8,8 @@ from bot.words.versions import what_words
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.scaling.athlete import Athlete, Support
+from core.scaling.obstacles import obstacle_to
 from core.scaling.plan import plan_of
-from core.scaling.reasons import obstacle_to
 from core.scaling.values import Because
 from core.sessions.values import Block, Format, Line, Session
 from tests.unit.scaling.cases import TWELVE_MINUTES, Case
