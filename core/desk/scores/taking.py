@@ -40,7 +40,7 @@ from core.desk.scores.says import (
 from core.desk.scores.scoreboard import Standings, renew_board, scored_blocks
 from core.desk.scores.which import session_scored
 from core.desk.talk.asked import ASKED_TWICE
-from core.desk.today.reports import ask_how_it_felt, rate_effort
+from core.desk.today.reports import ask_how_it_felt, pain_beside, rate_effort
 from core.desk.versions.version import nothing_posted
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
@@ -100,7 +100,9 @@ async def ask_about(visit: Visit, claim: Claim, read: ReadScore, text: str) -> O
         choices=tuple(in_words(one, units) for one in read.between),
         parts=tuple(place_of(one, claim.record.session) for one in read.among),
     )
-    return visit.told(asked, session=claim.record.id)
+    own = claim.athlete.id == visit.person.id and visit.private
+    hurts = await pain_beside(visit, claim.record, text) if own else Outcome()
+    return hurts + visit.told(asked, session=claim.record.id)
 
 
 def name_of_another(visit: Visit, claim: Claim) -> str | None:

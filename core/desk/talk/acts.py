@@ -231,8 +231,8 @@ async def as_other_matter(
     if question.kind in ENTRY and not all(may_be_heard(question, act) for act in acts):
         return None
     outcome, unread = await carry_out(visit, acts, scene)
-    if outcome is not None and not unread:
-        return as_one(visit, outcome)
+    if outcome is not None:
+        return as_one(visit, outcome + (await left_over(visit, unread) if unread else Outcome()))
     return Outcome() if question.kind in ASKED_FOR_VERSIONS else None
 
 

@@ -1,5 +1,6 @@
 """It hurts: where, on which side, how bad. Pain pauses the related movements until the athlete says it's over."""
 
+import re
 from collections.abc import Mapping
 from datetime import date, datetime, time
 from typing import Any, Final
@@ -13,6 +14,7 @@ from core.desk.days import RECENT, today_in, zone_of
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import DueWish, Outcome, Say
 from core.desk.talk.asked import keeps
+from core.desk.talk.understood import in_own_words
 from core.desk.today.says import FineNow, NothingSpared
 from core.desk.versions.commands import LineHurts, ReviewLimit
 from core.desk.versions.looking import Looked, look, show_again
@@ -128,7 +130,7 @@ def review_wish(person_id: int, told: Complaint, group: Group) -> DueWish:
 async def as_complaint(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`My left wrist hurts`, or it is fine again; None for all else, and where something is asked about pain."""
     told = read_complaint(text)
-    if told is None or is_like_a_score(text):
+    if told is None or is_like_a_score(text) or await tells_more(visit, text):
         return None
     memberships = await visit.memberships()
     if not memberships or await keeps(visit, "pain"):
@@ -145,6 +147,20 @@ async def as_complaint(visit: Visit, text: str, _: int | None) -> Outcome | None
     if told.kind == "hurts":
         await visit.uow.reports.tell(done.id, visit.person.id, visit.now, hurt=Hurt.PAIN)
     return noted
+
+
+# Beside one of these what hurts is one telling of several.
+_MORE: Final = frozenset({"scored", "corrects", "has", "got", "lost", "has_minutes", "can"})
+_NUMBER: Final = re.compile(r"[0-9]")
+
+
+async def tells_more(visit: Visit, text: str) -> bool:
+    """`24 minutes, my knee hurt a little in the last round`: what else it tells is heard with it."""
+    if not _NUMBER.search(text):
+        return False
+    record = await session_meant(visit, None)
+    told = in_own_words(text, record.session if record else None)
+    return not _MORE.isdisjoint(act.act for act in told.acts)
 
 
 async def as_over(visit: Visit, text: str, _: int | None) -> Outcome | None:

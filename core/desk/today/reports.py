@@ -1,10 +1,11 @@
 """How a session felt: effort, and whether anything hurt. Sore muscles are not pain, so it asks which."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from core.desk.access import admitted
 from core.desk.commands import AllTold, RateEffort, TellHurt
+from core.desk.days import today_in
 from core.desk.outcome import Outcome, Say
 from core.desk.scores.scoreboard import parts_left
 from core.desk.today.pain import joints, spared, tell_pain
@@ -23,10 +24,11 @@ from core.desk.versions.says import Understood
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.notation.body.complaints import ToldPain
+from core.notation.body.healing import injured
 from core.notation.body.limits import read_limits
 from core.notation.body.sides import read_sides
 from core.scores.values import Hurt
-from core.store.records import SessionRecord
+from core.store.records import Group, SessionRecord
 
 
 async def ask_how_it_felt(visit: Visit, record: SessionRecord, pain: str | None) -> Outcome:
@@ -49,9 +51,25 @@ async def take_up_pain(visit: Visit, record: SessionRecord, pain: str) -> Outcom
     if not hurting:
         return await ask_where(visit, record.id)
     group = await visit.group(record.group_id)
+    if await is_told_today(visit, group, hurting):
+        return await ask_effort(visit, record)
     told = ToldPain("hurts", hurting, read_sides(pain))
     spared_now = await tell_pain(visit, told, pain, group, comforted=True)
     return spared_now + await ask_effort(visit, record)
+
+
+async def pain_beside(visit: Visit, record: SessionRecord, text: str) -> Outcome:
+    """What hurts waits for no answer about the score it is told with."""
+    group, hurting = await visit.group(record.group_id), injured(text)
+    if not hurting or await is_told_today(visit, group, hurting):
+        return Outcome()
+    return await tell_pain(visit, ToldPain("hurts", hurting, read_sides(text)), text, group)
+
+
+async def is_told_today(visit: Visit, group: Group, hurting: Sequence[str]) -> bool:
+    """Whether they were asked about the score meanwhile, and what hurts is noted already."""
+    today = today_in(group, visit.now)
+    return {*hurting} <= {one.limit for one in (await visit.profile()).complaints if one.since == today}
 
 
 async def ask_effort(visit: Visit, record: SessionRecord) -> Outcome:
