@@ -25,6 +25,8 @@ _OF_SCORE = frozenset(("told", "counted_in", "counts"))
 _DOSES = {"format", "rounds", "scheme", "every_s"}
 # What singles and doubles are where nobody has a rope.
 _FEW = {"rope skip": 1.0, "double-under": 2.0}
+# So long is no warm-up for a stretch (an estimate).
+_LONG_S = 1200
 _SLOWLY = re.compile(r"\W*(?:jog|walk)\b")
 _TOLD_AT_EASE = {AmountUnit.SECONDS, AmountUnit.METRES}
 _SCORED = {Format.AMRAP, Format.FOR_TIME, Format.MAX_REPS, Format.MAX_LOAD}
@@ -293,10 +295,11 @@ def _comes_then(draft: Draft, reading: Reading) -> bool:
 
 
 def _calms_down(draft: Draft, told: list[Piece]) -> bool:
-    """Stretches and quiet breathing behind work of which it is told how often, or that is scored, and an empty row."""
+    """Stretches and quiet breathing behind an empty row and work that is scored, told how often, or goes long."""
     before = [piece.meaning for piece in draft.pieces if piece.meaning]
     calming = all(piece.meaning and is_calming(piece.meaning.movement) for piece in told)
-    told_how = draft.facts.get("format") in _SCORED or draft.facts.keys() & _OFTEN
+    long = all(one.unit is AmountUnit.SECONDS and (one.amount or 0) >= _LONG_S for one in draft.pieces)
+    told_how = long or draft.facts.get("format") in _SCORED or draft.facts.keys() & _OFTEN
     return calming and bool(told_how) and not any(is_calming(one.movement) for one in before)
 
 

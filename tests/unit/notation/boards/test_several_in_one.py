@@ -277,3 +277,11 @@ def test_a_time_behind_the_heaviest_is_how_long_there_is_to_find_it():
 )
 def test_turns_of_no_told_length_are_offered_with_one(text, guess):
     assert guess in [one.guess for one in read_session(text, catalogue()).not_understood]
+
+
+def test_stretches_behind_a_long_way_are_a_part_of_their_own():
+    walk, stretches = blocks_of("45 min walk, outside. Then 2 min glute stretch each side")
+    assert ([line.amount for line in walk.lines], [line.amount for line in stretches.lines]) == (
+        [2700],
+        [120],
+    )
