@@ -1,7 +1,7 @@
 """Whose score is it? A name of the group in front of a text: `Ilse 7+12`, `score for Ilse: 7+12`."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from typing import Final, NamedTuple
 
 from core.notation.second_person import spoken_to
@@ -47,6 +47,17 @@ def each_in_front(text: str, names: Iterable[str]) -> tuple[NameInFront, ...]:
     told = _EACH.sub("", rest)
     told = _TOLD.sub("", told).strip()
     return tuple(NameInFront(name, told) for name in found) if len(found) > 1 else ()
+
+
+_BETWEEN: Final = r"(?:\s*[,;\n]\s*(?:(?:and|n|&)\s+)?|\s+(?:and|n|&|\+)\s+)"
+
+
+def cut_at_names(text: str, names: Collection[str]) -> tuple[str, ...]:
+    """`Bo got 5 rounds and Tove 14:20`: what is told of each, from the name on; uncut where a name stands alone."""
+    spelled = sorted(map(re.escape, spellings(names)), key=len, reverse=True)
+    cut = re.split(rf"{_BETWEEN}(?=(?:{'|'.join(spelled)})\b)", text.strip(), flags=re.IGNORECASE)
+    told = [name_in_front(piece, names) for piece in cut]
+    return tuple(cut) if all(one and one.rest for one in told) else (text,)
 
 
 _IS = re.compile(r"^(?:['\u2019]s?\b)?[\s,:]*(?:\b(?:he|she|they)\b(?:['\u2019]s\b)?)?", re.IGNORECASE)

@@ -25,7 +25,7 @@ from core.desk.talk.says import DoneOtherwise
 from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, understood
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
-from core.notation.people import NameInFront, each_in_front, name_in_front
+from core.notation.people import NameInFront, cut_at_names, each_in_front, name_in_front
 from core.notation.scores.corrections import read_correction
 from core.notation.scores.denials import denies, numbers_in
 from core.notation.scores.parts import read_parts
@@ -102,7 +102,8 @@ async def score_told(
     told = await understood(visit, without_day(text), record.session)
     tellings = [f"{one.name} {one.rest}" for one in every if is_like_a_score(one.rest)]
     if tellings or is_plainly_a_score(told, of_somebody=True):
-        return await scores_of(visit, record, roster, tellings or [act.text for act in matter(told)])
+        pieces = (piece for act in matter(told) for piece in cut_at_names(act.text, tuple(roster)))
+        return await scores_of(visit, record, roster, tellings or tuple(dict.fromkeys(pieces)))
     alone = is_plainly_a_score(in_own_words(rest, record.session), of_somebody=False)
     if matter(told) or not (alone or "scored" in told.between):
         return None
@@ -152,7 +153,11 @@ async def scores_of(
         claim, words = put_right(Claim(record, one.person), told)
         parts = read_parts(words, record.session)
         if not parts and not is_told_whole(words, await read_for(visit, claim, words)):
-            return (await ask_whose(visit, claim, words) or outcome) if len(athletes) == 1 else None
+            asked = await ask_whose(visit, claim, words)
+            if asked is None and len(athletes) > 1:
+                return None
+            outcome += asked or Outcome()
+            continue
         outcome += await claim_score(visit, claim, words)
     return outcome
 

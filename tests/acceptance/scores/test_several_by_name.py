@@ -41,3 +41,12 @@ async def test_whoever_says_that_it_is_wrong_is_asked_which(crew, jonas):
     await jonas.says("that's wrong")
     asked = await jonas.hears("Which one isn't right?")
     assert len(asked.labels) == 2
+
+
+async def test_a_coach_tells_several_peoples_scores_in_one_breath(crew, jonas):
+    bo = await crew.has("Bo")
+    await crew.gets("Part A\n5 x 5 deadlifts @ 32/24 kg\n\nPart B\n4 rounds for time\n12 squats\n200 m run")
+    await crew.coach.says("Jonas 15:10, Bo 14:20 scaled")
+    await crew.coach.hears("Noted for Jonas, part 2: 15:10")
+    await crew.coach.hears("Noted for Bo, part 2: 14:20")
+    assert "14:20" in (await bo.hears("Marit noted your score")).text

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.people import name_in_front, words_to_several
+from core.notation.people import cut_at_names, name_in_front, words_to_several
 
 NAMES = ("Ilse Brandt", "Bo", "Tam", "Tam Two", "Anna Berg", "Anna Lund")
 
@@ -48,3 +48,17 @@ def test_a_word_to_several_goes_to_each(text, names, word):
     found = words_to_several(text, ("Ilse", "Bo"))
     assert tuple(one.name for one in found) == names
     assert {one.rest for one in found} <= {word}
+
+
+@pytest.mark.parametrize(
+    ("text", "pieces"),
+    [
+        ("Ilse got 5x5 at 32 and Bo 14:20", ("Ilse got 5x5 at 32", "Bo 14:20")),
+        ("Ilse 15:10, Bo 14:20 scaled", ("Ilse 15:10", "Bo 14:20 scaled")),
+        ("Ilse 7+12\nBo didn't finish", ("Ilse 7+12", "Bo didn't finish")),
+        ("Ilse and Bo 14:20", ("Ilse and Bo 14:20",)),
+        ("Ilse 7+12 with the bell of Bo", ("Ilse 7+12 with the bell of Bo",)),
+    ],
+)
+def test_what_is_told_of_several_is_cut_at_their_names(text, pieces):
+    assert cut_at_names(text, ("Ilse", "Bo")) == pieces
