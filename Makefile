@@ -1,5 +1,7 @@
 # Every task of the project. `make help` lists them.
 PYTHON ?= python3
+# Long tests wait for processes more than they reckon: one worker more than there are cores.
+WORKERS := $(shell expr $$(nproc) + 1)
 VENV   := .venv
 BIN    := $(VENV)/bin
 PIP    := $(BIN)/python -m pip --disable-pip-version-check --quiet
@@ -40,7 +42,7 @@ demo: setup ## play one day of an invented group over the real bot; ONCE=1 ends 
 	@$(BIN)/bellwether rehearse $(if $(ONCE),--once) $(if $(ALL),--all) $(if $(BRIEF),--brief)
 
 test: setup-test ## run every test, on every core
-	@$(BIN)/pytest -q -n auto --dist worksteal
+	@$(BIN)/pytest -q -n $(WORKERS) --dist worksteal
 
 lint: setup-test ## style
 	@$(BIN)/ruff check .
