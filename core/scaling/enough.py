@@ -20,6 +20,7 @@ MOST_STEPS = 6.0
 SLOWER, AT_WORK = 1.2, 2 / 3
 # Of a set that takes their breath whoever isn't used to training does so much (common practice, no source).
 NEW_SHARE = 2 / 3
+IN_TURN, FEW_IN_TURN = 2, 6
 # So nearly all of a set is all of it (estimate).
 A_HAIR_LESS = 0.9
 # What is sore does some of it, to be moved and no more (estimate).
@@ -116,7 +117,7 @@ def enough_of(work: Work) -> float:
     at_will = way.unit is AmountUnit.SECONDS is not way.movement.unit_of(way.variant)
     usual = max(way.dose.gentle_s * plan.pieces / way.set_s, FEWEST_LIGHT / way.amount) * plan.rung
     part = min(1.0, 1.0 if at_will else usual, _of_the_unused(work))
-    return part if part < A_HAIR_LESS else 1.0
+    return min(part, 1.0) if part < A_HAIR_LESS else 1.0
 
 
 def least_of(work: Work) -> float:
@@ -156,6 +157,8 @@ def _of_the_unused(work: Work) -> float:
     if not (begins and way.amount and way.counts_reps) or plan.scheme:
         return 1.0
     part = max(NEW_SHARE, FEW_EASY / way.amount) if _tires_the_unused(work) and not plan.light else 1.0
+    # Of a few from side to side the nearest even number.
+    part = max(part, FEW_IN_TURN / way.amount) if way.step == IN_TURN and way.amount <= FEWEST_LIGHT else part
     if plan.turn_s is None:
         return part
     sides = 2 if way.per_side else 1

@@ -7,7 +7,7 @@ from typing import Literal
 from core.measures import AmountUnit
 from core.movements.values import Demand, Hold, Pattern
 from core.notation.phrases.efforts import effort_told
-from core.scaling.amounts import FEWEST_IN_TURN, HALF, ROUND_TO, as_counted
+from core.scaling.amounts import HALF, ROUND_TO, as_counted
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags
 from core.scaling.values import Change, Reason, VersionLine
@@ -16,8 +16,6 @@ from core.scaling.works import Option
 
 # Fewer than so many left are counted; of more nobody can tell (common practice, no source).
 LEAST_EFFORT, MOST_EFFORT = 6.0, 10.0
-# Of what goes from side to side nobody does an odd number, and of few the nearest even one.
-BOTH_SIDES = 2
 
 # What a coach may write beside a line that isn't for everybody.
 HARD = re.compile(r"\b(?:hard|fast|sprint|all[- ]out|max|heavy)\b", re.IGNORECASE)
@@ -191,8 +189,6 @@ def _amount(plan: LinePlan, way: Way, option: Option) -> float | None:
         return None
     if option.part == 1:
         return way.amount
-    if way.step == BOTH_SIDES and way.amount * option.part < FEWEST_IN_TURN:
-        return max(BOTH_SIDES, BOTH_SIDES * floor(way.amount * option.part / BOTH_SIDES + HALF))
     counted = as_counted(way.amount * option.part, way.unit)
     return counted if counted < way.step else counted - counted % way.step
 
