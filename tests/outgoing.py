@@ -9,13 +9,13 @@ from bot.rehearsal.files import Upload
 from bot.rehearsal.platform import Call
 from tests.support.bot_api import built, methods, types
 
-_MODELS = {
-    model.__api_method__: model
-    for model in vars(methods).values()
-    if isinstance(model, type)
-    and issubclass(model, methods.TelegramMethod)
-    and model.__module__ != "aiogram.methods.base"
-}
+
+def _is_method(model: Any) -> bool:
+    a_method = isinstance(model, type) and issubclass(model, methods.TelegramMethod)
+    return a_method and model.__module__ != "aiogram.methods.base"
+
+
+_MODELS = {model.__api_method__: model for model in vars(methods).values() if _is_method(model)}
 
 
 def faults_of(call: Call) -> list[str]:
