@@ -90,7 +90,7 @@ class _Beside(NamedTuple):
 
 
 def _checked(read: ReadScore, heard: Heard, beside: _Beside) -> ReadScore:
-    second = opinion(read.score, heard)
+    second = opinion(read.score, heard, read.between)
     if read.sure:
         if second.agrees or second.likely:
             return read if second.agrees else _asked_between(read, second.likely)

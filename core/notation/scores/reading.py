@@ -2,13 +2,14 @@
 
 import re
 from collections.abc import Mapping, Sequence
+from itertools import takewhile
 from typing import Final
 
 from core.measures import MassUnit
 from core.notation.part_labels import find_part, names_several
 from core.notation.part_places import block_of, place_of
 from core.notation.scores import asking
-from core.notation.scores.accounted import accounts_for, left_over
+from core.notation.scores.accounted import accounted, accounts_for, left_over
 from core.notation.scores.in_block import read_in_block
 from core.notation.scores.loads import heaviest
 from core.notation.scores.numbers import Number
@@ -17,7 +18,7 @@ from core.notation.scores.said import Told, told
 from core.notation.scores.spoken import with_signs_told
 from core.notation.scores.times import dotted
 from core.notation.text import in_lines, plain
-from core.scores.values import SETTLED_BY_YES, ReadScore
+from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore
 from core.scores.ways import OWN, Way, way_of
 from core.sessions.counting import is_in_kcal, times_in
 from core.sessions.values import Block, Session
@@ -58,9 +59,18 @@ def _part_named(words: str, session: Session) -> tuple[int, str] | None:
     """The only part that is meant, and what is said of it; `first` is when it was done where others are named."""
     named = find_part(words)
     block = block_of(named[0], session) if named else None
-    if named is None or block is None or (named[0].of_scored and blocks_named(words, session) - {block}):
+    if named is None or block is None:
+        return None
+    if named[0].of_scored and (blocks_named(words, session) - {block} or _tells_before(words, named[1])):
         return None
     return block, named[1]
+
+
+def _tells_before(words: str, rest: str) -> bool:
+    """`clean 67.5, missed 70. second one 6:51`: whether a sentence with a number ends before the part is named."""
+    same = takewhile(lambda pair: pair[0] == pair[1], zip(words, rest, strict=False))
+    before = "".join(one for one, _ in same).rstrip()
+    return before.endswith((".", "!", ";")) and bool(told(before).counting)
 
 
 def may_be_told_of(text: str, session: Session) -> bool:
@@ -102,7 +112,10 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
     several = len(named) > 1 and len(told(words).counting) > 1
     if len(fitting) == 1 and named and (fitting[0] not in named or several):
         return _of_the_clock(words, reads, scored) or of_which(asked, scored)
-    told_too = loads.difference(fitting) and heaviest(told(words), unit)
+    told_too = loads.difference(fitting) and (
+        heaviest(told(words), unit)
+        or any(_is_lifted_too(reads[at], reads, fitting, dict(scored)) for at in loads)
+    )
     if (
         len(fitting) == 1
         and not told_too
@@ -118,7 +131,7 @@ def _of_the_clock(
 ) -> ReadScore | None:
     """One time is of the one part that is for time, whatever it was done with: `15:50 w the 16s`.
 
-    None where a load is told beside it that may be the score of another part.
+    None where a number is told beside it that may be the score of another part.
     """
     timed = [index for index, block in scored if way_of(block) is Way.TIME]
     said = told(_USED.sub(" ", words))
@@ -127,8 +140,10 @@ def _of_the_clock(
     if len(timed) != 1 or len(times) > 1 or said.of(*others - {"bare", "span", "clock", "left", "hands"}):
         return None
     read = reads[timed[0]]
-    is_one = read.score is not None and (read.sure or (times and read.doubt in SETTLED_BY_YES))
-    return read.model_copy(update={"block": timed[0]}) if is_one else None
+    if read.score is None or not (read.sure or (times and read.doubt in SETTLED_BY_YES)):
+        return None
+    of_another = (one for one in said.of("bare") if not accounts_for(one, read.score, dict(scored)[timed[0]]))
+    return None if any(of_another) else read.model_copy(update={"block": timed[0]})
 
 
 def of_which(asked: tuple[tuple[int, Block], ...], scored: Sequence[tuple[int, Block]]) -> ReadScore:
@@ -145,6 +160,15 @@ def _is_told_of_another(words: str, own: int, scored: Sequence[tuple[int, Block]
 def _lists_one(read: ReadScore, block: Block) -> bool:
     """Whether several numbers are told of what is done once: they may be those of several parts."""
     return read.score is not None and len(read.score.sets) > 1 and (block.rounds or times_in(block) or 1) == 1
+
+
+def _is_lifted_too(
+    read: ReadScore, reads: Mapping[int, ReadScore], fitting: Sequence[int], blocks: Mapping[int, Block]
+) -> bool:
+    """`clean 67.5 .. second one 6:51`: whether a weight may be told of a part beside the one that fits."""
+    fit = [(score, blocks[at]) for at in fitting if (score := reads[at].score) is not None]
+    load = read.score.value if read.score is not None and read.doubt is Doubt.MEANT else None
+    return bool(load and fit) and not any(load in accounted(*told_of) for told_of in fit)
 
 
 def _is_some_left(words: str, read: ReadScore, block: Block) -> bool:

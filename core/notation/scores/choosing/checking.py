@@ -12,6 +12,8 @@ from core.scores.values import Score
 # before that writer was known: from the first on the rules are believed, from the second on the choice alone.
 AGREES: Final = 0.6
 SURE: Final = 0.92
+# Of two that the rules would ask between.
+_OFFERED: Final = 0.8
 # A reading that the choice knows nothing of stands unless another is as likely.
 _SPEAKS_AGAINST: Final = 0.6
 _MAY_BE: Final = 0.15
@@ -30,8 +32,8 @@ class Opinion(NamedTuple):
     likely: tuple[Reading, ...]
 
 
-def opinion(read: Score | None, heard: Heard) -> Opinion:
-    """On what the rules read of a message (None: nothing); what is told plainly is theirs alone."""
+def opinion(read: Score | None, heard: Heard, offered: Sequence[Score] = ()) -> Opinion:
+    """On what the rules read of a message (None: nothing), or may have (`offered`); what is told plainly is theirs."""
     if around_of(heard).is_plain:
         return Opinion(agrees=True, sure=None, likely=())
     found = ranked(heard)
@@ -40,7 +42,8 @@ def opinion(read: Score | None, heard: Heard) -> Opinion:
     is_told = best.reading is not None or best.chance < _NOTHING
     least = _MAY_BE * sum(one.chance for one in told)
     likely = tuple(one.reading for one in told if is_told and one.reading and one.chance >= least)
-    sure = best.reading if best.chance >= SURE else None
+    is_offered = best.reading is not None and any(is_alike(best.reading.score, one) for one in offered)
+    sure = best.reading if best.chance >= (_OFFERED if is_offered else SURE) else None
     return Opinion(read is not None and _agrees(read, found), sure, likely)
 
 
