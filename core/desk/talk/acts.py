@@ -7,6 +7,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Final, get_args
 
+from core.athletes.limits import limit
 from core.desk.coached import coached_groups
 from core.desk.coaching.announcing import ask_announce
 from core.desk.commands import AskHelp, MyVersion
@@ -38,6 +39,7 @@ from core.desk.talk.use_cases import USE_CASES
 from core.desk.versions.answers import ask_again, tell_answer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
+from core.notation.body.healing import injured
 from core.notation.body.limits import read_limits
 from core.notation.edits.wordings import sounds_like_a_change
 from core.notation.people import addressed
@@ -238,10 +240,16 @@ async def as_other_matter(
 
 def is_answer(question: OpenQuestion, act: a.AnyAct) -> bool:
     """Legs that are sore today are nothing to spare from now on."""
-    only_today = (
-        question.kind == Ask.LIMITS and isinstance(act, a.Sore) and read_limits(act.text).limits is None
-    )
+    only_today = question.kind == Ask.LIMITS and isinstance(act, a.Sore) and is_of_training(act.text)
     return act.act in ANSWERED_BY[question.kind] and not only_today
+
+
+def is_of_training(text: str) -> bool:
+    """Whether what is sore is a muscle that was trained, or none that anybody spares."""
+    found = read_limits(text).limits
+    return found is None or (
+        bool(found) and not injured(text) and all(limit(one).kind == "muscle" for one in found)
+    )
 
 
 def may_be_heard(question: OpenQuestion, act: a.AnyAct) -> bool:

@@ -1,7 +1,6 @@
 """Whatever is told of a thing, so many loads of it are looked at and no more; each of them exists."""
 
 from decimal import Decimal
-from time import perf_counter
 
 import pytest
 
@@ -14,11 +13,9 @@ def test_an_adjustable_in_tiny_steps_has_a_bounded_number_of_settings_that_exist
     thing = Equipment.model_construct(
         implement="dumbbell", loads_kg=(), each=1, from_kg=Decimal(1), to_kg=Decimal(500), step_kg=step
     )
-    begun = perf_counter()
 
     loads = Gear((thing.model_copy(update={"height_cm": None, "shared_with": None}),)).loads("dumbbell", 1)
 
-    assert perf_counter() - begun < 0.5
     assert len(loads) <= MOST_SETTINGS + 1
     assert loads[0].kg == 500
     assert loads[-1].kg == 1
@@ -39,11 +36,9 @@ def test_many_different_plates_make_a_bounded_number_of_bars(pairs):
         implement="plate", loads_kg=tuple(Decimal(2) ** n / 1000 for n in range(18)), each=2 * pairs
     )
     bars = Equipment(implement="barbell", loads_kg=tuple(map(Decimal, range(5, 25))))
-    begun = perf_counter()
 
     loads = Gear((plates, bars)).loads("barbell", 1)
 
-    assert perf_counter() - begun < 2
     assert len(loads) <= MOST_SETTINGS
     assert loads[-1].kg == 5
 
