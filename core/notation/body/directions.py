@@ -1,4 +1,4 @@
-"""`Back` as a direction: `can't bend it back` and `back to training` name no part of the body."""
+"""Which way and from where: `can't bend it back`, `back to training` and `from my knees` name no part of the body."""
 
 import re
 from typing import Final
@@ -23,6 +23,10 @@ _AGAIN: Final = re.compile(
 )
 
 
+# How a push-up is done.
+_FROM_THE_KNEES: Final = re.compile(r"(?<!pain )(?<!ache )\bfrom (?:my |the )?knees\b")
+
+
 def without_directions(words: str) -> str:
-    """The words, in lower case, without `back` where it says which way."""
-    return _AGAIN.sub("", _MOVED_BACK.sub(r"\1", words))
+    """The words, in lower case, without `back` where it says which way, and knees from which something is done."""
+    return _FROM_THE_KNEES.sub("", _AGAIN.sub("", _MOVED_BACK.sub(r"\1", words)))

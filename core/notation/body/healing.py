@@ -19,6 +19,7 @@ _GOOD: Final = re.compile(
     r"|\b(?:not|no longer|never|stopped|hardly|(?:does|do|did|is|are|was)n'?t|does not|do not)(?: even| really)?"
     r" (?:hurt(?:s|ing)?|sore|painful|ach(?:es?|ing)|bother\w*|troubl\w*|complain\w*|play\w* up|in pain|bad)\b"
     r"|\bstill (?:fine|ok|okay|good|great)\b"
+    r"|\b(?:pain|ache|soreness|niggle|twinge)s?(?:'s| is| has| are| have)?(?: all| now| completely)? gone\b"
 )
 HURTS: Final = re.compile(
     r"\b(?:hurts?|hurting|aches?|aching|painful|pain|sore|injured|tweaked|sprained|strained|twisted|swollen"

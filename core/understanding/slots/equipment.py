@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Final
 
 from core.athletes.barbells import BAR, BARBELL, HEAVIEST_KG, STEP, with_plates
-from core.athletes.values import Equipment
+from core.athletes.values import MOST_LOADS, MOST_OF_EACH, Equipment
 from core.measures import LEAST_STEP_KG, MassUnit, to_kg
 from core.movements.lookup import catalogue
 from core.notation.talk.equipment_partners import SHARED
@@ -406,10 +406,10 @@ def _is_weighty(item: Item) -> bool:
 
 def _as_equipment(item: Item, units: MassUnit) -> Equipment | None:
     assert item.thing is not None
-    each = item.count or 1
+    each = min(item.count or 1, MOST_OF_EACH)
     if not _is_held(item.thing):
         return Equipment(implement=item.thing, each=each, height_cm=item.height_cm)
-    loads = tuple(sorted({load for load in item.loads_in(units) if 0 < load <= HEAVIEST_KG}))
+    loads = tuple(sorted({load for load in item.loads_in(units) if 0 < load <= HEAVIEST_KG})[:MOST_LOADS])
     if item.thing in _FILLABLE:
         if loads and (item.filled or item.thing == "jug"):
             return Equipment(implement=item.thing, each=each, loads_kg=loads)
