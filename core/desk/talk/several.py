@@ -63,7 +63,7 @@ def of_each(one: Matter, names: Sequence[str], is_of_each: Callable[[str], bool]
 
 
 def is_told_of_one(words: str, names: Sequence[str]) -> bool:
-    """`Tam 12:50 rx`: a score, with or without whose it is."""
+    """`Tam 12:50, as written`: a score, with or without whose it is."""
     named = name_in_front(words, names)
     return is_like_a_score(named.rest if named else words)
 

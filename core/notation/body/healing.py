@@ -14,12 +14,15 @@ from core.notation.body.sides import joints_in
 from core.notation.text import plain
 
 _CLAUSE: Final = re.compile(r"[,;.!?\n]+|\b(?:but|and|though|although|while|whereas|however|only)\b")
+_GONE: Final = (
+    r"\b(?:pain|ache|soreness|niggle|twinge)s?(?:'s| is| has| are| have)?(?: all| now| completely)? gone\b"
+)
 _GOOD: Final = re.compile(
     r"\b(?:no|without(?: any)?|zero) (?:more )?(?:pain|trouble|problem|bother|issue|ache|complaint)s?\b"
     r"|\b(?:not|no longer|never|stopped|hardly|(?:does|do|did|is|are|was)n'?t|does not|do not)(?: even| really)?"
     r" (?:hurt(?:s|ing)?|sore|painful|ach(?:es?|ing)|bother\w*|troubl\w*|complain\w*|play\w* up|in pain|bad)\b"
     r"|\bstill (?:fine|ok|okay|good|great)\b"
-    r"|\b(?:pain|ache|soreness|niggle|twinge)s?(?:'s| is| has| are| have)?(?: all| now| completely)? gone\b"
+    rf"|{_GONE}"
 )
 HURTS: Final = re.compile(
     r"\b(?:hurts?|hurting|aches?|aching|painful|pain|sore|injured|tweaked|sprained|strained|twisted|swollen"
@@ -71,8 +74,17 @@ def injured(text: str) -> tuple[str, ...]:
 def well_beside(text: str) -> tuple[str, ...]:
     """What a clause of its own says to be fine, where another one tells what isn't."""
     bad = no_better(text)
-    fine = (one for clause in _clauses(text) if WELL.search(clause) for one, _ in joints_in(clause))
+    fine = (one for clause in _clauses(text) if is_well(clause) for one, _ in joints_in(clause))
     return tuple(dict.fromkeys(one for one in fine if one not in bad))
+
+
+def is_well(clause: str) -> bool:
+    return bool(WELL.search(clause) or pain_is_gone(clause))
+
+
+def pain_is_gone(text: str) -> bool:
+    """`My back pain is gone`, in whose words there is pain."""
+    return re.search(_GONE, text.casefold()) is not None
 
 
 def hurts_somewhere(text: str) -> bool:

@@ -31,7 +31,9 @@ def exchanged(stretch: Stretch) -> tuple[Exchange, ...]:
     told = list(_by_verb(stretch))
     if len({verb for verb, _ in told}) < 2:  # noqa: PLR2004 - one verb of all
         return ()
-    changes = [(verb, _things(part, stretch, gone=verb == "lost")) for verb, part in told if verb != "alone"]
+    changes = [
+        (verb, things_in(part, stretch, gone=verb == "lost")) for verb, part in told if verb != "alone"
+    ]
     return tuple(Exchange(verb, things) for verb, things in changes if things)
 
 
@@ -104,7 +106,8 @@ def _verb(part: Stretch) -> Verb | None:
     return "has" if part.means("own") else None
 
 
-def _things(part: Stretch, whole: Stretch, *, gone: bool) -> tuple[Equipment, ...]:
+def things_in(part: Stretch, whole: Stretch, *, gone: bool = False) -> tuple[Equipment, ...]:
+    """What a part names; a bare weight in it is of the thing that is named first in the whole."""
     found = equipment(part, gone=gone)
     named = [one.value("thing") or "" for one in whole.marks("thing") if _is_held(one.value("thing"))]
     if part.marks("thing", "other_thing") or not named:

@@ -1,15 +1,16 @@
 """The fields of what an athlete tells."""
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from typing import Final
 
 from core.athletes.values import Equipment
-from core.notation.body.healing import injured, no_better, well_beside
+from core.notation.body.healing import injured, no_better, pain_is_gone, well_beside
 from core.scores.ways import Way, way_of
 from core.understanding.quantities import Quantity
 from core.understanding.slots import body, days, equipment, people, places, scores
 from core.understanding.slots.abilities import abilities
-from core.understanding.slots.exchanged import exchanged
+from core.understanding.slots.exchanged import exchanged, things_in
 from core.understanding.slots.fillers.plain import THIS_DAY, Fields, Filler, day, movement
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 
@@ -24,7 +25,7 @@ _SENTENCE_ENDS: Final = frozenset(".!?\n")
 def _things(stretch: Stretch) -> Fields | Sequence[Fields] | None:
     if told := _each_exchange(stretch):
         return told
-    found = equipment.equipment(stretch)
+    found = things_in(stretch, replace(stretch, start=0))
     return {"equipment": found} if found else None
 
 
@@ -85,9 +86,10 @@ def _condition(stretch: Stretch) -> Fields | None:
 def _hurt(stretch: Stretch) -> Sequence[Fields] | None:
     """Where one thing hurts and another one is fine, each is a telling of its own."""
     named = (*body.joints(stretch), *body.muscles(stretch))
-    well = tuple(one for one in well_beside(stretch.said) if one in named and injured(stretch.said))
+    tells_both = injured(stretch.said) or pain_is_gone(stretch.said)
+    well = tuple(one for one in well_beside(stretch.said) if one in named and tells_both)
     limits = tuple(one for one in named if one not in well)
-    told = limits or stretch.context.question == "pain" or stretch.means("hurt")
+    told = limits or (not well and (stretch.context.question == "pain" or stretch.means("hurt")))
     hurting: list[Fields] = [{"limits": limits, "side": body.side(stretch)}] if told else []
     return [*({"act": "well_again", "limits": (one,)} for one in well), *hurting] or None
 

@@ -21,6 +21,8 @@ SAID = [
     ("15 mins, tweaked my calf on the run, sold my bench", (), ("calf",)),
     ("strained my groin, back is fine", ("low-back",), ("groin",)),
     ("knee is much better, not sore at all", ("knee",), ()),
+    ("my back pain is gone", ("low-back",), ()),
+    ("the pain in my knee hasn't gone", (), ("knee",)),
 ]
 
 
