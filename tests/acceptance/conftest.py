@@ -91,7 +91,6 @@ async def posted(crew: Crew) -> None:
 @pytest_asyncio.fixture
 async def mortal(platform, address, tmp_path):
     found = Mortal(platform, address, tmp_path / "bellwether.db", tmp_path / "bot.log")
-    await found.load()
     living = asyncio.create_task(found.live())
     yield found
     living.cancel()

@@ -10,7 +10,7 @@ from typing import Any
 from bot.rehearsal.errors import AnswerLost
 from bot.rehearsal.platform import TOKEN, Platform
 from tests.support.durable import Tables
-from tests.support.forked import Forked
+from tests.support import forked
 
 
 @dataclass(frozen=True)
@@ -47,7 +47,7 @@ class Mortal:
         self.kills = 0
         self.ends = 0
         self.leased: set[int] = set()
-        environment = os.environ | {
+        self._environment = os.environ | {
             "BELLWETHER_TOKEN": TOKEN,
             "BELLWETHER_API_URL": address,
             "BELLWETHER_CLOCK_URL": clock or address,
@@ -57,7 +57,7 @@ class Mortal:
         self._log = log
         self._log.touch()
         self._armed: Moment | None = None
-        self._process = Forked(environment, log)
+        self._process: forked.Process | None = None
         self._call: Callable[..., Awaitable[Any]] = platform.call
         platform.call = self._watch  # type: ignore[method-assign]
 
@@ -69,9 +69,6 @@ class Mortal:
     def log(self) -> str:
         return self._log.read_text()
 
-    async def load(self) -> None:
-        await self._process.load()
-
     async def live(self) -> None:
         """Start the process, and again whenever it was killed, until cancelled. Any other end fails."""
         try:
@@ -80,10 +77,12 @@ class Mortal:
                 await self._run_once()
                 assert self.kills > kills, f"it ended by itself:\n{self.log}"
         finally:
-            self._process.close()
+            self._end()
 
     async def _run_once(self) -> None:
-        await self._process.run()
+        folder = self._log.parent
+        self._process = forked.start("serve", env=self._environment, folder=folder, log=self._log)
+        await self._process.communicate()
         if self.tables.path.exists():
             self.leased |= set(self.tables.column("SELECT id FROM outbox WHERE state = 'leased'"))
         self.ends += 1
@@ -110,7 +109,11 @@ class Mortal:
     def _kill(self) -> None:
         self._armed = None
         self.kills += 1
-        self._process.kill()
+        self._end()
+
+    def _end(self) -> None:
+        if self._process is not None:
+            self._process.kill()
 
 
 MOMENTS = (

@@ -1,4 +1,7 @@
-"""`bellwether` as its operator runs it: processes of its own, their ends and their complaints."""
+"""`bellwether` as its operator runs it: processes of its own, their ends and their complaints.
+
+They are forked but for one, so that a start costs a tenth.
+"""
 
 import asyncio
 import os
@@ -8,9 +11,10 @@ import sys
 from contextlib import asynccontextmanager
 
 from bot.rehearsal.platform import TOKEN
+from tests.support import forked
 from tests.support.durable import Tables
 
-PATIENCE_S = 60  # a whole process starts, on a machine that may be busy
+PATIENCE_S = 60  # a process starts, on a machine that may be busy
 
 
 class Bot:
@@ -26,11 +30,15 @@ class Bot:
             "BELLWETHER_DATABASE": str(self.database),
         }
 
-    async def process(self, *command, before=None, **settings):
-        """Start it; `before` is called in it at the very beginning."""
+    def process(self, *command, **settings):
+        """Start it."""
+        return forked.start(*command, env=self.environment | settings, folder=self.folder)
+
+    async def loaded_anew(self, *command, before=None):
+        """Start it as an operator does, in an interpreter of its own; `before` is called in it at the very beginning."""
         return await asyncio.create_subprocess_exec(
             *(sys.executable, "-m", "bot", *command),
-            env=self.environment | settings,
+            env=self.environment,
             preexec_fn=before,
             cwd=self.folder,
             stdout=subprocess.PIPE,
@@ -39,7 +47,7 @@ class Bot:
 
     async def run(self, *command, **settings):
         """Let it end by itself. How it ended, and what it printed and complained of."""
-        process = await self.process(*command, **settings)
+        process = self.process(*command, **settings)
         try:
             out, complaint = await asyncio.wait_for(process.communicate(), PATIENCE_S * 3)
         finally:
@@ -50,7 +58,7 @@ class Bot:
     @asynccontextmanager
     async def serving(self, **settings):
         """Run it as long as this lasts; it is stopped as an operator stops it."""
-        process = await self.process("serve", **settings)
+        process = self.process("serve", **settings)
         yield process
         if process.returncode is None:
             process.send_signal(signal.SIGTERM)

@@ -32,7 +32,6 @@ async def mortal(platform, address, line, tmp_path):
     """The process, talking to the platform over the line and following its clock past it."""
     over = f"http://127.0.0.1:{line.port}"
     found = Mortal(platform, over, tmp_path / "bellwether.db", tmp_path / "bot.log", clock=address)
-    await found.load()
     living = asyncio.create_task(found.live())
     yield found
     living.cancel()

@@ -59,7 +59,7 @@ async def ending(process):
 
 async def test_a_database_that_is_held_while_it_runs_loses_nothing(bot, remote_room, ilse, size):
     held_s = 3 if size == 1 else 40  # longer than it waits
-    process = await bot.process("serve")
+    process = bot.process("serve")
     await greets(ilse, remote_room)
     with closing(sqlite3.connect(bot.database, isolation_level=None)) as other:
         other.execute("BEGIN IMMEDIATE")
@@ -76,7 +76,7 @@ async def test_a_database_that_is_held_while_it_runs_loses_nothing(bot, remote_r
 
 
 async def test_a_disk_that_is_full_is_named_and_what_was_said_comes_again(bot, remote_room, ilse):
-    process = await bot.process("serve")
+    process = bot.process("serve")
     await greets(ilse, remote_room)
 
     resource.prlimit(process.pid, resource.RLIMIT_FSIZE, (4096, resource.RLIM_INFINITY))
@@ -101,7 +101,7 @@ async def test_a_file_that_can_only_be_read_is_named(bot, remote_room, ilse):
     bot.database.chmod(0o400)
     bot.folder.chmod(0o500)
     try:
-        process = await bot.process("serve", before=_may_write_what_the_rights_allow)
+        process = await bot.loaded_anew("serve", before=_may_write_what_the_rights_allow)
         ended = await ending(process)
     finally:
         bot.folder.chmod(0o700)
