@@ -1,6 +1,7 @@
 """Where one telling may end and the next begin."""
 
 from collections.abc import Sequence
+from itertools import accumulate
 from typing import Final, NamedTuple
 
 from core.understanding.marks import Marked
@@ -32,18 +33,19 @@ def pieces(marked: Marked, joining: frozenset[str], *, boards: bool = False) -> 
     """
     found: list[Piece] = []
     start, hard = 0, True
+    telling = _telling(marked)
     for at in range(len(marked.words)):
         parting = _parts(marked, at, joining)
         if parting is None:
             continue
         word = marked.text.tokens[at].kind != "mark"
         end = at if word else at + 1
-        if _tells(marked, start, end):
+        if telling[end] > telling[start]:
             found.append(Piece(start, end, hard))
             start, hard = end, parting == "hard"
         elif not word:
             hard = hard or parting == "hard"
-    if _tells(marked, start, len(marked.words)):
+    if telling[-1] > telling[start]:
         found.append(Piece(start, len(marked.words), hard))
     elif found:
         found[-1] = found[-1]._replace(end=len(marked.words))
@@ -131,12 +133,10 @@ def _stands_free(marked: Marked, at: int) -> bool:
     )
 
 
-def _tells(marked: Marked, start: int, end: int) -> bool:
-    """Whether anything but joints and punctuation stands here."""
-    return any(
-        marked.text.tokens[at].kind != "mark" or marked.text.tokens[at].word == "?"
-        for at in range(start, end)
-    )
+def _telling(marked: Marked) -> list[int]:
+    """How many tokens before each place tell anything: joints and punctuation don't, a question mark does."""
+    tells = (token.kind != "mark" or token.word == "?" for token in marked.text.tokens)
+    return [*accumulate(tells, initial=0)]
 
 
 def _fewer(found: Sequence[Piece]) -> list[Piece]:

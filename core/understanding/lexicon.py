@@ -51,7 +51,7 @@ class NearSign(NamedTuple):
     within: int
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Lexicon:
     """`senses`: by joined stems; `by_language`: words of each.
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from typing import Final
 
+from core.caches import kept_by_weight
 from core.measures import KG_PER_POUND
 from core.movements.names import key
 from core.notation.calendar.zones import is_place, places_in
@@ -15,6 +16,8 @@ from core.understanding.text import Text, Token, read_text, stem
 # A message has few slips; more than these are another language, or nonsense.
 MOST_SLIPS: Final = 8
 _LONGEST_PLACE: Final = 3
+# Of the latest messages: a few hundred usual ones, at some hundred bytes a letter.
+_KEPT_LETTERS: Final = 20_000
 _SENTENCE_ENDS: Final = frozenset(".!?\n")
 _AND: Final = frozenset({"and", "n", "&", "und", "y"})
 _SHORTEST_NAME, _LONGEST_GUESSED_NAME = 2, 7
@@ -165,7 +168,19 @@ def mark(
 
     `asks_place`: any word may be a place; `names_small`: where nobody knows the names, they may be typed small.
     """
-    every = known or lexicon()
+    group = tuple(people) if people is not None else None
+    return _mark(typed, group, known or lexicon(), asks_place, names_small)
+
+
+def _letters(found: Marked) -> int:
+    return len(found.text.typed)
+
+
+# Several rooms look at the same message, one after the other.
+@kept_by_weight(_KEPT_LETTERS, _letters)
+def _mark(
+    typed: str, people: tuple[str, ...] | None, every: Lexicon, asks_place: bool, names_small: bool
+) -> Marked:
     text = read_text(typed)
     meant = _put_right(text.tokens, every, people)
     language = language_of(meant, every)

@@ -9,8 +9,8 @@ from typing import Any
 
 from bot.rehearsal.errors import AnswerLost
 from bot.rehearsal.platform import TOKEN, Platform
-from tests.support.durable import Tables
 from tests.support import forked
+from tests.support.durable import Tables
 
 
 @dataclass(frozen=True)

@@ -35,7 +35,7 @@ class Bot:
         return forked.start(*command, env=self.environment | settings, folder=self.folder)
 
     async def loaded_anew(self, *command, before=None):
-        """Start it as an operator does, in an interpreter of its own; `before` is called in it at the very beginning."""
+        """Start it as an operator does, in an interpreter of its own; `before` is called in it first of all."""
         return await asyncio.create_subprocess_exec(
             *(sys.executable, "-m", "bot", *command),
             env=self.environment,

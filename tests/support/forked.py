@@ -119,7 +119,8 @@ def _be_the_bot(order: dict[str, Any], out: int, complaints: int) -> None:
         from bot.cli import main  # noqa: PLC0415
 
         sys.argv = ["bellwether", *order["argv"]]
-        code = main() or 0
+        main()
+        code = 0
     except SystemExit as ended:
         code = ended.code or 0
     except BaseException:  # noqa: BLE001 - nothing of it may run on as the one that forks

@@ -35,10 +35,10 @@ def without_asides(said: Told, block: Block) -> Told:
     plain = [one for run in runs if _is_plain(run, said, block) for one in run]
     if not plain:
         return said
-    kept = {
-        *plain,
-        *(one for run in runs for one in run if _may_be_it(one, plain, block) or _tells_too(run, said)),
-    }
+    kept = {*plain}
+    for run in runs:
+        told = _tells_too(run, said)
+        kept.update(one for one in run if told or _may_be_it(one, plain, block))
     numbers = tuple(
         one._replace(kind="beside")
         if one in said.counting and one.kind not in _ALWAYS and one not in kept

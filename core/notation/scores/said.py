@@ -76,7 +76,11 @@ class Told:
         return frozenset(role for role, _, back in ROLES if back and back.search(behind))
 
     def is_said(self, one: Number, *roles: str) -> bool:
-        return not self.roles[self.numbers.index(one)].isdisjoint(roles)
+        return not self._roles_by_number[one].isdisjoint(roles)
+
+    @cached_property
+    def _roles_by_number(self) -> dict[Number, frozenset[str]]:
+        return dict(zip(self.numbers, self.roles, strict=True))
 
     def _inherited(self, at: int) -> frozenset[str]:
         """What is said of either half of `7+2` is said of both."""
