@@ -7,7 +7,7 @@ from typing import Any, Final, NamedTuple
 from core.notation.people import find_name
 from core.understanding.acts import Order
 from core.understanding.marks import mark
-from core.understanding.several import names_only, sentences_of
+from core.understanding.several import names_and_when, names_only, sentences_of
 from core.understanding.slots import body
 from core.understanding.slots.orders import explains, order, says, tells_why
 from core.understanding.slots.stretch import Stretch
@@ -121,7 +121,7 @@ def _with_names(thoughts: Sequence[str], people: Sequence[str]) -> Iterator[str]
     before = ""
     for at, thought in enumerate(thoughts):
         words = f"{before} and {thought}" if before else thought
-        goes_on = at + 1 < len(thoughts) and names_only(thoughts[at + 1], people)
+        goes_on = at + 1 < len(thoughts) and names_and_when(thoughts[at + 1], people)
         if (goes_on and find_name(words, people)) or (names_only(words, people) and at + 1 < len(thoughts)):
             before = words
             continue

@@ -23,6 +23,7 @@ _WHY: Final = re.compile(
     re.IGNORECASE,
 )
 _WORD: Final = re.compile(r"@|\w+")
+_DATE: Final = re.compile(r"[0-9]{1,2}(?:st|nd|rd|th)?")
 _TELL_ALL: Final = re.compile(
     r"\W*(?:(?:please|pls|can you|could you)\s)*(?:tell|let) (?:everyone|everybody|them(?: all)?|the group|all)"
     r"(?: know)?(?: pls| please)?\W*",
@@ -127,6 +128,12 @@ def names_only(words: str, people: Sequence[str]) -> bool:
     return "@" in said and said <= {"@", *_table()["beside"]}
 
 
+def names_and_when(words: str, people: Sequence[str]) -> bool:
+    """Names, and perhaps for how long: `Bo this week`, `and Tam until the 15th`."""
+    said = {one for one in _words(words, people) if not _DATE.fullmatch(one)}
+    return "@" in said and said <= {"@", *_table()["beside"], *_table()["when"]}
+
+
 def _pieces(text: str) -> Iterator[_Piece]:
     start, hard = 0, True
     for gap in (*_GAP.finditer(text), None):
@@ -143,7 +150,7 @@ def _begins_another(
 ) -> bool:
     """Whether a piece is a wish of its own beside what stands before it."""
     said = set(_words(one.words, people))
-    if not one.about or said <= {"@", *_table()["beside"], *_table()["when"]}:
+    if not one.about or names_and_when(one.words, people):
         return False
     if one.about == "people" and _begins_with_order(one.words, people):
         return not names_only(last.words, people)

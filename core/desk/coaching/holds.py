@@ -5,12 +5,15 @@ from datetime import date, timedelta
 from typing import Final, NamedTuple
 
 from core.athletes.easing import WEEK
+from core.desk.coaching.overseeing import card_of
 from core.desk.days import today_in
+from core.desk.errors import UnknownThing
+from core.desk.outcome import Outcome
 from core.desk.sessions.meant import in_hand, of_day
 from core.desk.visit import Visit
 from core.notation.calendar.moments import find_days
 from core.notation.coaching.easing import monday_of, read_span
-from core.store.records import Group, SessionRecord
+from core.store.records import Group, Membership, SessionRecord
 from core.understanding.acts import Order
 
 WEEKS: Final[Mapping[str, timedelta]] = {"this week": timedelta(0), "next week": WEEK}
@@ -58,3 +61,15 @@ async def session_with(visit: Visit, order: Order, group: Group) -> SessionRecor
 
 def is_written(record: SessionRecord, movement: str | None) -> bool:
     return movement is None or any(line.movement == movement for line in record.session.every_line)
+
+
+async def card_if_any(visit: Visit, shown: SessionRecord | None, athlete: Membership) -> Outcome:
+    """Nothing of who has no version yet."""
+    try:
+        return await card(visit, shown, athlete) if shown else Outcome()
+    except UnknownThing:
+        return Outcome()
+
+
+async def card(visit: Visit, shown: SessionRecord, athlete: Membership) -> Outcome:
+    return visit.told(await card_of(visit, shown, athlete), session=shown.id, person=athlete.person_id)

@@ -235,8 +235,8 @@ class Ordered(Said):
     """What a coach ordered in words for one athlete. `order`: what takes it back.
 
     `lasts`: it counts for every session from `since` to `until`, for ever where these aren't told; else for the one of
-    `title` and `day`. `seen`: they have a version of that one already.
-    `limit`: what goes of whatever line it is in.
+    `title` and `day`. `seen`: they have a version of that one already; not `tried`: there was none to look at.
+    `limit`: what goes of whatever line it is in. `to`: what comes for the `movement`; `amount`: how many, or kg.
     `counted`: a number was told beside what comes, which is worked out instead. `so_already`: they do just what they
     did before.
     """
@@ -252,10 +252,16 @@ class Ordered(Said):
     lasts: bool
     since: date | None
     until: date | None
-    seen: bool
+    seen: bool = False
+    tried: bool = False
     limit: str | None = None
+    to: str | None = None
+    amount: float | None = None
     counted: bool = False
     so_already: bool = False
+
+    def counts_on(self, day: date) -> bool:
+        return (self.since or day) <= day <= (self.until or day)
 
 
 # Why an order in words changed nothing: it isn't clear what it means, is about rounds, is only possible in one session,

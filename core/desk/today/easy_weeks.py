@@ -11,6 +11,7 @@ from core.desk.coaching.says import AskWhoseWeek, WeekEased
 from core.desk.days import today_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
+from core.desk.versions.showing import EASY_DAYS
 from core.desk.visit import Visit
 from core.notation.coaching.easing import EasyWeekWish, easy_week_told, monday_of, read_easy_week
 from core.notation.people import all_named
@@ -78,6 +79,7 @@ async def call_week_easy(visit: Visit, command: CallWeekEasy) -> Outcome:
         await visit.uow.easy_weeks.end(
             group_id=command.group, person_id=command.person, monday=monday, now=visit.now
         )
+        await end_easy_days(visit, command.group, person)
     eased = WeekEased(
         group=command.group,
         title=(await visit.group(command.group)).title,
@@ -87,3 +89,10 @@ async def call_week_easy(visit: Visit, command: CallWeekEasy) -> Outcome:
         athlete=athlete.person.name if athlete else None,
     )
     return visit.told(eased) + Outcome(settles=True)
+
+
+async def end_easy_days(visit: Visit, group: int, person: int | None) -> None:
+    """Of one athlete: what was ordered as `easy till friday` ends with their easy week."""
+    for one in await visit.uow.orders.standing_for(group, EASY_DAYS):
+        if one.person_id == person:
+            await visit.uow.orders.undo(one.id, visit.now)

@@ -6,7 +6,7 @@ from datetime import UTC, date, datetime
 from core.athletes.easing import easy_week_from
 from core.athletes.limits import limits
 from core.athletes.today import as_of, differing
-from core.athletes.values import Evidence, Profile
+from core.athletes.values import Different, Evidence, Profile
 from core.desk.days import today_in
 from core.desk.profile.learning import with_learned
 from core.desk.sessions.reading import with_notes
@@ -30,6 +30,8 @@ from core.store.records import CoachOrder, Done, FaultRecord, SessionRecord, Ver
 LOOKS_BACK = 40
 # What a coach decides of every line rather than of one movement.
 EVERY_LINE = ""
+# The same of days that a coach wants easy for one athlete; no line is written so.
+EASY_DAYS = "*easy*"
 NEVER = datetime.max.replace(tzinfo=UTC)
 
 
@@ -50,18 +52,23 @@ async def as_counts(visit: Visit, profile: Profile, person_id: int, record: Sess
     if monday is not None:
         easy = easy_week_from(monday)
         profile = profile.model_copy(update={"different": (*profile.different, easy)})
-    return as_of(await with_spared(visit, profile, person_id, record, day), day)
-
-
-async def with_spared(
-    visit: Visit, profile: Profile, person_id: int, record: SessionRecord, day: date
-) -> Profile:
-    """With what their coach wants left out of all their lines."""
     standing = await visit.uow.orders.standing(record.group_id, person_id, record.id, day)
+    return as_of(as_coached(profile, standing, day), day)
+
+
+def as_coached(profile: Profile, standing: Sequence[CoachOrder], day: date) -> Profile:
+    """With what their coach wants left out of all their lines, and the days that are to be easy."""
     spared = [name for one in standing if (name := spared_in(one.movement))]
-    if not spared:
+    easy = [easy_days(one.pin, day) for one in standing if one.movement == EASY_DAYS]
+    if not spared and not easy:
         return profile
-    return profile.model_copy(update={"limits": tuple(dict.fromkeys((*(profile.limits or ()), *spared)))})
+    limits_now = tuple(dict.fromkeys((*(profile.limits or ()), *spared)))
+    return profile.model_copy(update={"limits": limits_now, "different": (*profile.different, *easy)})
+
+
+def easy_days(pin: Pin, day: date) -> Different:
+    """Those that an order is of; without an end it is told of this day."""
+    return Different(since=pin.since, until=pin.until or day, ease="easy-week")
 
 
 def spared_as(limit: str) -> str:

@@ -77,7 +77,7 @@ def until(stretch: Stretch) -> str | None:
 def how_long(stretch: Stretch, *, bare: bool = False) -> str | None:
     """`for two weeks`, `zwei Wochen lang`; `bare`: without a word for it too."""
     for one in stretch.quantities("span"):
-        beside = (one.start - 1, one.start - 2, one.end)
+        beside = (one.start - 1, one.start - 2, one.start - 3, one.end)
         count = round(one.value / _UNITS[one.unit][0]) if one.unit in _UNITS else 0
         is_said = bare or any(stretch.marked.helps(at, "for_word") is not None for at in beside if at >= 0)
         if count in _COUNTS and is_said:

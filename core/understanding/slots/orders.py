@@ -77,7 +77,13 @@ def order(stretch: Stretch) -> dict[str, Any]:
     )
     if found.get("step") == "away":
         return found | _away_till(stretch)
-    return found | _when(stretch) if found else {}
+    return _lasting(stretch, found | _when(stretch)) if found else {}
+
+
+def _lasting(stretch: Stretch, found: dict[str, Any]) -> dict[str, Any]:
+    """`Keep him easy`, of no line and no day, is of all that come."""
+    is_kept = found["step"] == "easier" and says(stretch, "keeps") and found.keys() <= {"step"}
+    return found | {"until": "always"} if is_kept else found
 
 
 def explains(stretch: Stretch, fields: Mapping[str, Any]) -> bool:

@@ -104,7 +104,7 @@ async def test_who_is_on_holiday_is_neither_waited_for_nor_named_until_then(crew
 
 async def test_an_easier_week_is_told_with_its_reason(crew, ilse):
     await crew.coach.says("Ilse needs to take it easier this week, shes had a cold")
-    await crew.coach.hears("easy week for Ilse")
+    await crew.coach.hears("Ilse, until Sunday 8 March: easy days")
 
 
 async def test_two_weeks_are_two_weeks(crew, ilse):

@@ -9,8 +9,8 @@ async def test_who_cant_make_it_is_left_out_that_day(crew):
     await crew.has("Ilse")
     await crew.has("Bo")
     await crew.coach.says("ilse cant make it tmrw. bo neither")
-    await crew.coach.hears("Ilse is left out from Tuesday 3 March alone")
-    await crew.coach.hears("Bo is left out from Tuesday 3 March alone")
+    await crew.coach.hears("Ilse is left out on Tuesday 3 March, that day only")
+    await crew.coach.hears("Bo is left out on Tuesday 3 March, that day only")
 
 
 async def test_a_word_to_the_group_is_shown_before_it_goes_there(crew):

@@ -48,32 +48,59 @@ _STANDS: Final[Mapping[str, str]] = {
     "bare": "nothing in the hands",
     "fewer": "fewer {goes}",
     "half": "half the {goes}",
+    "load": "{amount} kg for the {goes}",
+    "harder": "the {goes} a step up",
+    "written": "the {goes} as written",
 }
+# These are safe for anybody.
+_LESS: Final = frozenset({"out", "bare", "fewer", "half", "easier"})
+_EASY: Final = (
+    "easy days, with about two thirds of the work at the usual weights, an effort of six at most, no ranks"
+)
 
 
 @wording("en", Ordered)
 def ordered(said: Ordered) -> Worded:
-    what = _STANDS.get(said.step, "your choice for the {goes}").format(goes=of_movement(said.movement))
-    what = limit_names([said.limit], {}) if said.limit else what
-    text = (
-        fill("<b>{name}</b>, {when}: {what}.", name=said.athlete, when=lasting(said), what=what)
-        if said.lasts
-        else fill("Done for <b>{name}</b>, in {title} only", name=said.athlete, title=titled(said))
-        + (fill(": {what}.", what=what) if said.limit else ".")
-    )
-    if said.so_already and not said.lasts:
-        text = fill(
-            "For <b>{name}</b> nothing in {title} can be nearer to what you wrote, with what I know of {name} and their kit."
-            if said.step == "written"
-            else "For <b>{name}</b> this changes no line in {title}: it is so already. See below.",
-            name=said.athlete,
-            title=titled(said),
-        )
+    text = stands(said) if said.lasts or not said.tried else done_in(said)
     if said.counted:
         text += " How many of it I work out from what the session asks; a tap on its line makes it fewer."
-    goes_out = fill(" Tap OK below and {name} gets it.", name=said.athlete) if said.seen else ""
+    if said.seen:
+        text += fill(" Tap OK below and {name} gets it.", name=said.athlete)
     back = TakeOrdersBack(group=said.group, person=said.person, order=said.order)
-    return Worded(text + goes_out, ((Button("Take it back", back),),))
+    return Worded(text, ((Button("Take it back", back),),))
+
+
+def stands(said: Ordered) -> str:
+    """What counts in sessions to come, or in one of which there is no version yet."""
+    what = _EASY if said.step == "easier" else asked(said)
+    text = fill("<b>{name}</b>, {when}: {what}.", name=said.athlete, when=lasting(said), what=what)
+    if said.tried or said.limit or said.step in _LESS:
+        return text
+    return text + fill(" {name} gets it as far as it is safe.", name=said.athlete)
+
+
+def done_in(said: Ordered) -> str:
+    """What became of one session."""
+    if said.so_already and said.step == "written":
+        text = "For <b>{name}</b> nothing in {title} can be nearer to what you wrote, with what I know of {name} and their kit."
+    elif said.so_already:
+        text = "For <b>{name}</b> this changes no line in {title}: it is so already. See below."
+    else:
+        text = "Done for <b>{name}</b>, in {title} only: {what}."
+    return fill(text, name=said.athlete, title=titled(said), what=asked(said))
+
+
+def asked(said: Ordered) -> str:
+    """`no burpees`, `rows for the planks`."""
+    if said.limit:
+        return limit_names([said.limit], {})
+    usual = "{comes} for the {goes}" if said.to not in {None, said.movement} else "your choice for the {goes}"
+    usual = "the {goes} a step easier" if said.step == "easier" else usual
+    return _STANDS.get(said.step, usual).format(
+        goes=of_movement(said.movement),
+        comes=of_movement(said.to),
+        amount="" if said.amount is None else f"{said.amount:g}",
+    )
 
 
 def titled(said: Ordered) -> str:
@@ -81,10 +108,16 @@ def titled(said: Ordered) -> str:
 
 
 def lasting(said: Ordered) -> str:
-    """`always`, `until Sunday 8 March`, `on Friday 6 March`."""
+    """`in every session from now on`, `until Sunday 8 March`, `from the next session until Sunday 8 March`."""
+    if not said.lasts:
+        return f"once there is a version for {titled(said)}"
+    if said.since and said.since == said.until:
+        return f"on {on(said.since)}"
+    begins = "" if said.tried else "from the next session "
+    begins = f"from {on(said.since)} " if said.since and said.since > said.day else begins
     if said.until is None:
-        return "in every session from now on"
-    return f"on {on(said.until)}" if said.since == said.until else f"until {on(said.until)}"
+        return f"{begins}until you take it back" if begins else "in every session from now on"
+    return f"{begins}until {on(said.until)}"
 
 
 def on(day: date) -> str:
@@ -113,15 +146,18 @@ def order_not_done(said: OrderNotDone) -> Worded:
 
 @wording("en", AwayTold)
 def away_told(said: AwayTold) -> Worded:
-    until = f" until {on(said.until)}" if said.until else " until you take it back"
+    days = (
+        f"from {on(said.since)} until {on(said.until)}"
+        if said.until
+        else f"from {on(said.since)} until you take it back"
+    )
     if said.until == said.since:
-        until = " alone"
+        days = f"on {on(said.since)}, that day only"
     text = fill(
-        "<b>{name}</b> is left out from {since}{until}: I name {name} neither among those who need you nor among those I wait "
+        "<b>{name}</b> is left out {days}: I name {name} neither among those who need you nor among those I wait "
         "for. Sessions and reminders stay open to {name}.",
         name=said.athlete,
-        since=on(said.since),
-        until=until,
+        days=days,
     )
     back = TakeOrdersBack(group=said.group, person=said.person, order=said.order)
     return Worded(text, ((Button("Take it back", back),),))
