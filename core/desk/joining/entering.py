@@ -33,8 +33,9 @@ from core.desk.profile.commands import ForgetMe
 from core.desk.profile.own import forget_me
 from core.desk.says import Help
 from core.desk.scores.scoreboard import renew_board
-from core.desk.talk.asked import BEFORE_ENTRY
-from core.desk.talk.understood import in_own_words
+from core.desk.talk.asked import BEFORE_ENTRY, WHILE_SCREENED
+from core.desk.talk.not_got import short
+from core.desk.talk.understood import in_own_words, matter
 from core.desk.versions.version import version_in
 from core.desk.visit import Standing, Visit
 from core.notation.talk.ages import age_told, is_plainly_no, tells_of_a_minor
@@ -87,13 +88,19 @@ async def tell_consent(visit: Visit, refs: Mapping[str, Any], text: str) -> Outc
     group: int = refs["group"]
     match read_yes_no(text):
         case True:
+            await visit.uow.consents.give(visit.person.id, visit.now)
+            if age_told(text):
+                await keep_age(visit, of_age=True)
             return await give_consent(visit, GiveConsent(group=group))
         case False:
             return await decline_consent(visit, DeclineConsent(group=group))
     if not text:
         return await ask_consent(visit, group)
-    door = Help(coach=False, joined=True, door=group)
-    return visit.told(door) + await ask_consent(visit, group, again=True)
+    if any(act.act in WHILE_SCREENED for act in matter(in_own_words(text))):
+        return await ask_consent(visit, group, again=True, unkept=short(text))
+    # All of it is said once.
+    door = Outcome() if refs.get("again") else visit.told(Help(coach=False, joined=True, door=group))
+    return door + await ask_consent(visit, group, again=True)
 
 
 @admitted

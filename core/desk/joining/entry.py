@@ -16,7 +16,8 @@ async def first_things(visit: Visit, profile: Profile, group_id: int) -> Outcome
     if not await visit.uow.consents.given(visit.person.id):
         return await ask_consent(visit, group_id)
     if is_due(profile, visit.now.date()):
-        return await ask_screening(visit, group_id, await answers_so_far(visit))
+        told = "y" if profile.of_age and profile.screened_on is None else ""
+        return await ask_screening(visit, group_id, await answers_so_far(visit) or told)
     if profile.branch is Branch.NOT_ADULT and profile.of_age:
         return await ask_screening(visit, group_id, await answers_so_far(visit) or "y")
     if profile.screening is Screening.STOP:
@@ -24,10 +25,12 @@ async def first_things(visit: Visit, profile: Profile, group_id: int) -> Outcome
     return None
 
 
-async def ask_consent(visit: Visit, group_id: int, *, again: bool = False) -> Outcome:
+async def ask_consent(visit: Visit, group_id: int, *, again: bool = False, unkept: str = "") -> Outcome:
+    """`unkept`: what was told before it may be kept."""
     group = await visit.group(group_id)
-    await visit.uow.questions.ask(visit.chat, CONSENT, {"group": group_id}, visit.now)
-    return visit.told(AskConsent(group=group_id, again=again, title=group.title, name=visit.person.name))
+    await visit.uow.questions.ask(visit.chat, CONSENT, {"group": group_id, "again": again}, visit.now)
+    said = AskConsent(group=group_id, again=again, title=group.title, name=visit.person.name, unkept=unkept)
+    return visit.told(said)
 
 
 async def ask_screening(visit: Visit, group_id: int, answers: str, *, again: bool = False) -> Outcome:

@@ -14,12 +14,19 @@ class GroupClockSet(Said):
 
 
 class AskConsent(Said):
-    """`again`: all of it was said before, and what was typed since was no yes or no."""
+    """`again`: all of it was said before, and what was typed since was no yes or no; `unkept`: what it told instead."""
 
     group: int
     again: bool = False
     title: str
     name: str
+    unkept: str = ""
+
+
+class AtTheDoor(Said):
+    """The way in was told before. `told`: what was typed meanwhile, of which nothing is kept."""
+
+    told: str
 
 
 class ConsentDeclined(Said):

@@ -26,6 +26,12 @@ class OfConsent(Asked):
     group: int
 
 
+class OfDoor(Asked):
+    """Nothing is asked: the way in was told."""
+
+    kind: Literal["door"] = "door"
+
+
 class OfScreening(Asked):
     """`answers` so far, one letter each; `doubts`: how often it was asked again."""
 
@@ -160,8 +166,8 @@ class OfDraft(Asked):
 
 
 AnyAsked = (
-    OfConsent | OfScreening | OfSigns | OfGroup | OfProfile | OfWeight | OfScore | OfPain | OfCoach | OfFaultWords
-    | OfSet | OfClass | OfHabit | OfBreak | OfNamesake | OfWhichSession | OfLine | OfDraft
+    OfDoor | OfConsent | OfScreening | OfSigns | OfGroup | OfProfile | OfWeight | OfScore | OfPain | OfCoach
+    | OfFaultWords | OfSet | OfClass | OfHabit | OfBreak | OfNamesake | OfWhichSession | OfLine | OfDraft
 )  # fmt: skip
 _READ: Final[TypeAdapter[AnyAsked]] = TypeAdapter(Annotated[AnyAsked, Field(discriminator="kind")])
 

@@ -5,8 +5,8 @@ from itertools import chain
 from typing import Final, get_args
 
 from core.desk.coached import coached_athletes, coached_groups
+from core.desk.joining.door import show_way_in
 from core.desk.outcome import Outcome
-from core.desk.says import Help
 from core.desk.talk.passing_on import keep, trains_in
 from core.desk.talk.says import LeftOver, Nearest, NotGot, NotYet
 from core.desk.talk.scene import Scene
@@ -43,7 +43,7 @@ _OF_COACH: Final = frozenset(cls.model_fields["act"].default for cls in get_args
 async def not_got(visit: Visit, words: Sequence[str], near: Iterable[str], scene: Scene) -> Outcome:
     """Whoever belongs to no group is shown the way in instead."""
     if not await visit.memberships():
-        return visit.told(Help(coach=False, joined=False))
+        return await show_way_in(visit, short(scene.text))
     near = tuple(near)
     buttons = dict.fromkeys(NEAREST[one] for one in near if one in NEAREST)
     there = [one for one in buttons if await is_there(visit, one, scene)]

@@ -26,6 +26,7 @@ from core.desk.commands import (
     Tell,
 )
 from core.desk.days import today_in
+from core.desk.joining.door import DOOR
 from core.desk.joining.entering import (
     as_held_minor,
     as_minor,
@@ -49,6 +50,7 @@ from core.desk.talk.acts import as_announced, as_clear_acts, as_one_act, as_othe
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import be_kind
 from core.desk.talk.asked import ASKED_TWICE, KEPT_BY, OfScore, asked_in
+from core.desk.talk.body_first import BodyFirst
 from core.desk.talk.commonly_asked import as_common_question, as_how
 from core.desk.talk.helping import show_help
 from core.desk.talk.in_group import session_replied_to
@@ -192,7 +194,7 @@ async def as_reply(visit: Visit, text: str, session: int | None) -> Outcome | No
 
 async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | None:
     question = await visit.uow.questions.open_in(visit.chat)
-    if question is None:
+    if question is None or question.kind == DOOR:
         return None
     asked = asked_in(question)
     if isinstance(asked, OfScore) and not is_said_of_score(asked, text, visit.person.id):
@@ -267,61 +269,6 @@ async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | No
     return await own_score(visit, text, session) if is_like_a_score(without_day(text)) else None
 
 
-# In this order: what can't be mistaken first.
-READINGS = (
-    raise_alarm,
-    as_minor,
-    as_held_minor,
-    as_one_meant,
-    each_in_turn(understood),
-    beside(as_common_question),
-    beside(as_how),
-    as_for_coach,
-    as_own_words,
-    as_announced,
-    as_draft_order,
-    beside(as_undo),
-    as_leeway,
-    as_wish,
-    as_easy_week,
-    as_order,
-    as_unwell,
-    as_own_line,
-    as_amendment,
-    as_word_to_all,
-    as_word_to_one,
-    as_told_for,
-    as_clear_acts,
-    as_one_act,
-    as_session,
-    as_pasted_session,
-    as_score_of_somebody,
-    as_body_of_another,
-    as_tolerance,
-    as_class_words,
-    as_privacy,
-    as_more,
-    as_put_right,
-    as_way_out,
-    as_asked,
-    as_equipment_change,
-    as_elsewhere,
-    as_easing,
-    beside(as_named_effort),
-    beside(as_complaint),
-    as_stiffness,
-    as_side,
-    as_felt,
-    as_all_told,
-    as_over,
-    as_correction,
-    as_reply,
-    as_answer,
-    as_score,
-    as_unread_session,
-)
-
-
 @admitted
 async def send_no_text(visit: Visit, command: SendNoText) -> Outcome:
     """Kindly; then the open question once more, as after an answer of no words."""
@@ -351,6 +298,11 @@ async def open_again(visit: Visit) -> Outcome | None:
         await visit.uow.questions.close(visit.chat)
         return None
     return await answer(visit, question, "")
+
+
+async def what_is_open(visit: Visit) -> Outcome | None:
+    """The same, of the questions of the start in one line."""
+    return await ask_entry_again(visit) or await open_again(visit)
 
 
 async def is_stale(visit: Visit, question: OpenQuestion) -> bool:
@@ -430,6 +382,7 @@ async def tell_units_and_go_on(visit: Visit, refs: Mapping[str, Any], text: str)
 # Who takes what is typed while a question is open; the questions of a session are all taken by `tell_answer`.
 ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcome]]] = {
     CONSENT: tell_consent,
+    DOOR: tell_otherwise,
     SCREENING: tell_screening,
     SIGNS: tell_signs_in_words,
     WHO: tell_otherwise,
@@ -460,8 +413,64 @@ async def ask_help(visit: Visit, command: AskHelp) -> Outcome:
     shown = await show_help(visit, command)
     if command.more:
         return shown
-    return shown + (await ask_entry_again(visit) or await open_again(visit) or Outcome())
+    return shown + (await what_is_open(visit) or Outcome())
 
 
 # Whatever is typed is an answer to these, so words that are none would be passed on.
-ASKED_BY_PEOPLE = frozenset({"coach"})
+ASKED_BY_PEOPLE = frozenset({"coach", DOOR})
+
+
+# In this order: what can't be mistaken first.
+READINGS = (
+    raise_alarm,
+    as_minor,
+    as_held_minor,
+    as_one_meant,
+    BodyFirst(understood, what_is_open),
+    each_in_turn(understood),
+    beside(as_common_question),
+    beside(as_how),
+    as_for_coach,
+    as_own_words,
+    as_announced,
+    as_draft_order,
+    beside(as_undo),
+    as_leeway,
+    as_wish,
+    as_easy_week,
+    as_order,
+    as_unwell,
+    as_own_line,
+    as_amendment,
+    as_word_to_all,
+    as_word_to_one,
+    as_told_for,
+    as_clear_acts,
+    as_one_act,
+    as_session,
+    as_pasted_session,
+    as_score_of_somebody,
+    as_body_of_another,
+    as_tolerance,
+    as_class_words,
+    as_privacy,
+    as_more,
+    as_put_right,
+    as_way_out,
+    as_asked,
+    as_equipment_change,
+    as_elsewhere,
+    as_easing,
+    beside(as_named_effort),
+    beside(as_complaint),
+    as_stiffness,
+    as_side,
+    as_felt,
+    as_all_told,
+    as_over,
+    as_correction,
+    as_reply,
+    as_answer,
+    as_score,
+    as_unread_session,
+)

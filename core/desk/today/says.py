@@ -5,6 +5,7 @@ from datetime import date
 from core.athletes.values import Different, Equipment, SetName
 from core.desk.outcome import Said
 from core.measures import MassUnit
+from core.notation.body.medicines import Medicine
 from core.notation.body.unwell import Cause
 from core.scores.values import Hurt
 from core.sessions.values import Session
@@ -28,6 +29,17 @@ class NotAtTheirBest(Said):
     cause: Cause
     version: int | None
     minutes: int | None
+
+
+class MedicinesTold(Said):
+    """What medicines mean for training. `takes`: they say so, or have said so before; else they only ask."""
+
+    kinds: tuple[Medicine, ...]
+    takes: bool
+
+
+class FeltQueasy(Said):
+    """Training made them feel sick."""
 
 
 class AskSore(Said):

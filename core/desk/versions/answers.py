@@ -34,6 +34,7 @@ from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.body.complaints import is_fine_now
 from core.notation.body.limits import read_limits
+from core.notation.body.medicines import limits_of, medicines_in
 from core.notation.body.sides import read_sides
 from core.notation.numbers import does_not_know, is_new_to_it, read_body_mass, read_reps
 from core.notation.values import ReadLimits
@@ -238,6 +239,9 @@ def limits_told(text: str) -> ReadLimits:
 
 
 def limits_understood(words: str) -> tuple[str, ...]:
+    medicines = medicines_in(words)
+    if medicines is not None and limits_of(medicines.taken):
+        return limits_of(medicines.taken)
     told = understand(Message(text=words), Context(question="limits"))
     spares = [act for act in told.acts if isinstance(act, a.Spares | a.Condition | a.Hurt)]
     return tuple(one for act in spares for one in act.limits) if not told.unread else ()

@@ -8,9 +8,9 @@ from core.desk.coached import called_in
 from core.desk.commands import MyVersion, ShowHow
 from core.desk.days import RECENT
 from core.desk.errors import UnknownThing, Withdrawn
+from core.desk.joining.door import show_way_in
 from core.desk.joining.entry import first_things
 from core.desk.outcome import Outcome
-from core.desk.says import Help
 from core.desk.today.breaks import ask_of_break
 from core.desk.versions.says import (
     AskAbout,
@@ -44,7 +44,7 @@ async def nothing_posted(visit: Visit) -> Outcome:
     """A stranger is shown the way in first; a coach posts themselves."""
     memberships = await visit.memberships()
     if not memberships:
-        return visit.told(Help(coach=False, joined=False))
+        return await show_way_in(visit)
     return visit.told(NothingPosted(coach=any(one.role is Role.COACH for one in memberships)))
 
 

@@ -126,3 +126,33 @@ async def test_help_is_there_before_anything_else(asked_for_consent):
     await asked_for_consent.says("what can you do?")
     await asked_for_consent.hears("Here's what you can send me")
     await asked_for_consent.hears("18 or older")
+
+
+async def test_a_medicine_is_heard_while_something_is_asked_and_the_question_stays(asked_how_many):
+    await asked_how_many.says("I take beta blockers by the way")
+    await asked_how_many.hears("never go by a watch")
+    await asked_how_many.hears("I'll keep in mind: beta blockers")
+    await asked_how_many.hears("How many v-ups")
+
+
+async def test_feeling_sick_of_training_is_heard_and_no_number_of_it_answers(asked_how_many):
+    await asked_how_many.says("was it ok to stop after 2 rounds? felt a bit sick after")
+    await asked_how_many.hears("Stopping was right")
+    await asked_how_many.hears("How many v-ups")
+
+
+async def test_what_is_told_before_the_yes_is_said_not_to_be_kept(asked_for_consent):
+    await asked_for_consent.says("my knee is a bit dodgy")
+    await asked_for_consent.hears("I haven't kept “my knee is a bit dodgy”")
+    await asked_for_consent.says("Yes, you may. I am 71 and take a blood thinner.")
+    await asked_for_consent.hears("bruise and bleed")
+    await asked_for_consent.hears("I'll keep in mind: blood thinners")
+    await asked_for_consent.hears("Have you lately had any of these")
+
+
+async def test_whoever_belongs_to_no_group_is_shown_the_way_in_whole_once(crew):
+    stranger = await crew.room.person("Bo")
+    await stranger.says("hi is this the training thing")
+    await stranger.hears("I'm a helper for small training groups")
+    await stranger.says("my knee is a bit dodgy")
+    await stranger.hears("I haven't kept “my knee is a bit dodgy”. Nothing you write here counts before")

@@ -16,6 +16,7 @@ from core.desk.joining.says import (
     AskConsent,
     AskScreening,
     AskSigns,
+    AtTheDoor,
     ConsentDeclined,
     HelpThem,
     NotCleared,
@@ -41,11 +42,26 @@ def ask_consent(said: AskConsent) -> Worded:
         name=said.name,
         title=said.title,
     )
-    if said.again:
+    if said.unkept:
+        text = fill(
+            "I haven't kept “{words}”: I keep nothing before your yes. Tell me once more after it, and your sessions go by it. "
+            "May I keep these notes?",
+            words=said.unkept,
+        )
+    elif said.again:
         text = "And the question above, with a yes or a no: May I keep these notes?"
     yes = Button("Yes, keep them", GiveConsent(group=said.group))
     no = Button("No", DeclineConsent(group=said.group))
     return Worded(text, ((yes, no),))
+
+
+@wording("en", AtTheDoor)
+def at_the_door(said: AtTheDoor) -> Worded:
+    kept = fill("I haven't kept “{words}”. ", words=said.told) if said.told else ""
+    return Worded(
+        f"{kept}Nothing you write here counts before you've tapped <b>Start with me</b> in your group's chat. Then tell me "
+        "again, and your sessions go by it."
+    )
 
 
 @wording("en", ConsentDeclined)

@@ -8,6 +8,7 @@ from core.desk.talk.says import WhatIsAsked
 
 PLAINLY: Final[Mapping[str, str]] = {
     "consent": "I ask whether I may write down what you tell me, so that I can fit sessions to you. Tap Yes or No; without a yes I keep nothing.",
+    "door": "I ask nothing yet. Tap Start with me in your group's chat, and we begin.",
     "screening": (
         "I ask a few things about your health, so that nothing I give you does you harm. Tap Yes or No. Not sure? Tap what is "
         "safer: that you have it."

@@ -1,0 +1,107 @@
+"""What a message says of the body is heard before any open question is filled: medicines, and feeling sick of training.
+
+The rest of the message goes on to whoever reads it; what is open stays open until something answers it.
+"""
+
+from collections.abc import Awaitable, Callable
+from dataclasses import dataclass
+from typing import Final
+
+from core.desk.coached import coached_groups
+from core.desk.joining.door import show_way_in
+from core.desk.joining.entering import tell_consent
+from core.desk.joining.entry import CONSENT, ask_consent, held_answer
+from core.desk.outcome import Outcome
+from core.desk.profile.conditions import keep_spared
+from core.desk.talk.asked import keeps
+from core.desk.talk.not_got import short
+from core.desk.talk.says import NotGot
+from core.desk.talk.understood import in_own_words
+from core.desk.today.says import FeltQueasy, MedicinesTold
+from core.desk.versions.answers import tell_answer
+from core.desk.visit import Visit
+from core.notation.body.medicines import ToldMedicines, kinds_of, limits_of, medicines_in
+from core.notation.body.queasy import felt_queasy
+from core.notation.talk.yes_no import read_yes_no
+from core.scaling.values import Ask
+from core.understanding.acts import Condition
+from core.understanding.marks import mark
+from core.understanding.slots.body import tells_of_another
+
+Answer = Callable[[Visit, str, int | None], Awaitable[Outcome]]
+AskAgain = Callable[[Visit], Awaitable[Outcome | None]]
+# Fewer words than this beside what was heard tell nothing of their own.
+_WORDS_OF_A_MATTER: Final = 3
+
+
+@dataclass(frozen=True, slots=True)
+class BodyFirst:
+    """The reading of what holds one of these; its rest is read by `read`, `ask_again` asks what is open once more."""
+
+    read: Answer
+    ask_again: AskAgain
+
+    async def __call__(self, visit: Visit, text: str, session: int | None) -> Outcome | None:
+        if not visit.private or await keeps(visit, "any_time") or await coached_groups(visit):
+            return None
+        told = medicines_in(text)
+        if told is not None and not tells_of_another(mark(text)):
+            return await self.with_medicines(visit, told, text, session)
+        queasy = felt_queasy(text)
+        if queasy is None:
+            return None
+        rest = text.replace(queasy, " ").strip()
+        asks_that = {act.act for act in in_own_words(rest).acts} == {"is_it_ok"}
+        return visit.told(FeltQueasy()) + await self.of_rest(visit, "" if asks_that else rest, session)
+
+    async def with_medicines(
+        self, visit: Visit, told: ToldMedicines, text: str, session: int | None
+    ) -> Outcome:
+        means = visit.told(await meaning(visit, told))
+        if not await visit.memberships():
+            return means + await show_way_in(visit, short(text))
+        question = await visit.uow.questions.open_in(visit.chat)
+        if question is not None and question.kind == CONSENT:
+            return means + await beside_consent(visit, question.refs["group"], told, text)
+        if question is not None and question.kind == Ask.LIMITS and told.taken:
+            answered = await tell_answer(visit, question.refs, text)
+            return means + (answered or await keep_medicines(visit, told))
+        return means + await keep_medicines(visit, told) + await self.of_rest(visit, told.rest, session)
+
+    async def of_rest(self, visit: Visit, rest: str, session: int | None) -> Outcome:
+        if any(one.isalnum() for one in rest):
+            done = await self.read(visit, rest, session)
+            lost = any(isinstance(say.what, NotGot) for say in done.says)
+            if not lost or len(rest.split()) >= _WORDS_OF_A_MATTER:
+                return done
+        return await self.ask_again(visit) or Outcome()
+
+
+async def beside_consent(visit: Visit, group: int, told: ToldMedicines, text: str) -> Outcome:
+    """With a yes beside it, it is kept; else it is said that it wasn't."""
+    if read_yes_no(text) is None:
+        return await ask_consent(visit, group, again=True, unkept=short(text))
+    after = await tell_consent(visit, {"group": group}, text)
+    return await keep_medicines(visit, told) + after
+
+
+async def meaning(visit: Visit, told: ToldMedicines) -> MedicinesTold:
+    """What is named without a name is what they told before."""
+    if told.kinds != ("unknown",):
+        return MedicinesTold(kinds=told.kinds, takes=bool(told.taken))
+    before = kinds_of((await visit.profile()).limits or ())
+    return MedicinesTold(kinds=before or told.kinds, takes=bool(before or told.taken))
+
+
+async def keep_medicines(visit: Visit, told: ToldMedicines) -> Outcome:
+    """As conditions, with what else the same words tell: `pills since the stent`."""
+    if not told.taken or not await visit.uow.consents.given(visit.person.id):
+        return Outcome()
+    beside = [
+        one for act in in_own_words(told.words).acts if isinstance(act, Condition) for one in act.limits
+    ]
+    before = (await visit.profile()).limits or ()
+    new = [one for one in (*limits_of(told.taken), *beside) if one not in before]
+    if not new:
+        return await held_answer(visit) or Outcome()
+    return await keep_spared(visit, tuple(dict.fromkeys(new)), told.words)

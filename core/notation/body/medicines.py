@@ -1,0 +1,100 @@
+"""Medicines that somebody takes, by what they change about training; the words are data (`medicines.toml`)."""
+
+import re
+import tomllib
+from collections.abc import Iterable, Mapping
+from functools import cache
+from itertools import chain
+from pathlib import Path
+from typing import Final, Literal, NamedTuple, cast
+
+from core.notation.text import plain
+
+Medicine = Literal["pulse", "thinner", "sugar", "pressure", "water", "statin", "unknown"]
+
+
+class ToldMedicines(NamedTuple):
+    """`kinds` that are named, and of them `taken`: the speaker says so, and doesn't only ask.
+
+    `words`: the clauses that name them; `rest`: all others.
+    """
+
+    kinds: tuple[Medicine, ...]
+    taken: tuple[Medicine, ...]
+    words: str
+    rest: str
+
+
+# Somebody else's, those of the past, and those that are denied are nothing to keep.
+_NOT_TAKEN: Final = re.compile(
+    r"\b(?:no|not|never|without|\w+n't|dont|stopped|c[ao]me off|off (?:the|my)|used to|no longer|finished"
+    r"|mum|mom|mother|dad|father|husband|wife|partner|brother|sister|friend|son|daughter|he|she|they|his|her|their)\b"
+    r"[^,;.!?]*$"
+)
+_ASKS: Final = re.compile(r"\?\W*$|^\W*(?:what|how|can|could|may|should|do|does|is|are|will|would)\b")
+_TAKES: Final = re.compile(r"\bi(?:'?m| am)? (?:also |only )?(?:take|taking|on|have|inject|got|get)\b")
+_CLAUSE: Final = re.compile(
+    r"(?<=[.!?;,\n])\s+|\s+(?:and|but)\s+(?=(?:i|my|can|what|how|is|do)\b)", re.IGNORECASE
+)
+
+
+def medicines_in(text: str) -> ToldMedicines | None:
+    """What is named; None where nothing is, or only what somebody else takes, or the speaker doesn't."""
+    clauses = _CLAUSE.split(text.replace("\u2019", "'"))
+    named = {one: kinds for one in clauses if (kinds := _named(one))}
+    if not named:
+        return None
+    taken = [one for one in named if not _ASKS.search(one) or _TAKES.search(one.casefold())]
+    rest = " ".join(one for one in clauses if one not in named)
+    return ToldMedicines(
+        _known(chain.from_iterable(named.values())),
+        _known(chain.from_iterable(named[one] for one in taken)),
+        " ".join(named),
+        rest.strip(" ,;"),
+    )
+
+
+def _known(kinds: Iterable[Medicine]) -> tuple[Medicine, ...]:
+    """Each once; what has no name only where nothing has one."""
+    named = tuple(dict.fromkeys(kinds))
+    return tuple(one for one in named if one != "unknown") or named
+
+
+def _named(clause: str) -> tuple[Medicine, ...]:
+    words = plain(clause).casefold()
+    return tuple(
+        kind
+        for kind, said in _read().items()
+        if (found := said.search(words)) and not _NOT_TAKEN.search(words[: found.start()])
+    )
+
+
+def limits_of(kinds: tuple[Medicine, ...]) -> tuple[str, ...]:
+    """As what they are kept."""
+    limits = _limits()
+    return tuple(limits[kind] for kind in kinds if kind in limits)
+
+
+def kinds_of(limits: tuple[str, ...]) -> tuple[Medicine, ...]:
+    """What is kept of somebody, as medicines."""
+    return tuple(kind for kind, limit in _limits().items() if limit in limits)
+
+
+@cache
+def _table() -> Mapping[str, Mapping[str, object]]:
+    return tomllib.loads(Path(__file__).with_suffix(".toml").read_text(encoding="utf-8"))
+
+
+@cache
+def _limits() -> Mapping[Medicine, str]:
+    return {cast("Medicine", kind): str(one["limit"]) for kind, one in _table().items() if "limit" in one}
+
+
+@cache
+def _read() -> Mapping[Medicine, re.Pattern[str]]:
+    return {
+        cast("Medicine", kind): re.compile(
+            r"\b(?:" + "|".join(map(re.escape, cast("list[str]", one["said"]))) + r")\b"
+        )
+        for kind, one in _table().items()
+    }
