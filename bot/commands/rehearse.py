@@ -76,7 +76,11 @@ async def _rehearse(wanted: Wanted) -> None:
             await Company.gather(room)
         else:
             await _play_and_print(room, backstage, wanted)
-        if not wanted.once:
+        if wanted.once:
+            typer.echo(
+                "\nThe end of the day. make demo keeps its room open: be anybody there, write and tap."
+            )
+        else:
             typer.echo(f"\nThe room stays open at {address}: be anybody, write and tap. Ctrl-C ends it.")
             await _interrupted()
 

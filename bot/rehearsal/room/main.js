@@ -121,6 +121,7 @@ function drawNow() {
   drawTime();
   drawLevers($("levers"), draw);
   drawTries($("tries"), { be: become, show });
+  for (const one of Object.values(panes)) if (one.where.chat) one.drawHead();
 }
 
 function drawMe() {
@@ -167,7 +168,7 @@ function drawTime() {
   $("state").textContent = state || "time and trouble";
   const wrong = Boolean(state) && !world.backstage.playing;
   for (const one of [$("to-behind"), own.beside, group.beside]) one.classList.toggle("wrong", wrong);
-  for (const one of [own, group]) one.beside.textContent = `${hour(now())} · ${state || "time and trouble"}`;
+  for (const one of [own, group]) one.beside.textContent = `${hour(now())} · ${state || "time, trouble"}`;
   for (const one of [own, group]) one.turn(day(now()));
   const scene = world.scenes.at(-1);
   const plays = world.backstage?.playing && scene;
@@ -218,7 +219,7 @@ function listen() {
     listen.room = id;
     enter(id);
   });
-  on("cast", (cast) => { takeCast(cast); settle(); for (const one of Object.values(panes)) if (one.where.chat) one.drawHead(); });
+  on("cast", (cast) => { takeCast(cast); settle(); draw(); });
   on("clock", (clock) => { takeClock(clock); draw(); });
   on("scenes", (scenes) => { world.scenes = scenes; drawTime(); });
   on("backstage", (backstage) => { world.backstage = backstage; draw(); });

@@ -1,7 +1,7 @@
 // Who is in a group, and what one may do about it.
 import { act } from "./acting.js";
 import { key, make } from "./dom.js";
-import { isAdmin, person, world, group } from "./world.js";
+import { chat, isAdmin, person, world, group } from "./world.js";
 
 const STANDING = { creator: "coach, made the group", administrator: "coach", member: "" };
 
@@ -35,13 +35,14 @@ function members(where, be) {
 }
 
 function member(one, other, me) {
-  const standing = STANDING[one.members[other.id]] ?? "";
+  const standing = STANDING[one.members[other.id]] || other.about || "";
+  const met = chat(other.id).record.length > 0 ? "" : "not talked with it yet";
   const mine = other.id === me;
   const may = isAdmin(one, me) && !mine;
   const admin = isAdmin(one, other.id);
   const does = (label, name, details) => keyed(key(label, () => act(name, { person: me, chat: one.id, ...details }), { className: "plain" }), `${label} ${other.id}`);
   return make("li", {},
-    make("span", {}, mine ? `${other.name} (you)` : other.name, make("small", {}, ` ${standing || other.about || ""}`)),
+    make("span", {}, mine ? `${other.name} (you)` : other.name, make("small", {}, ` ${[standing, met].filter(Boolean).join("; ")}`)),
     may ? does(admin ? "No coach any more" : "Make coach", "promote", { other: other.id, as_admin: !admin }) : null,
     may ? does("Remove", "remove", { other: other.id }) : null,
     mine ? does("Leave", "leave", {}) : null);

@@ -5,6 +5,7 @@ import { letIn } from "./people.js";
 import { chat, isAdmin, newestWith, world } from "./world.js";
 
 const SESSION = "Push, squat, run\nAMRAP 10\n8 push-ups\n12 goblet squats @ 16/12 kg\n200 m run";
+const tried = new Set(); // by their labels, as long as the page is open
 const NEW_NAMES = ["Alva", "Mats", "Ida", "Pelle", "Runa", "Sten"];
 
 // `be(id, name)`: become somebody; `show(slot)`: go to a chat.
@@ -36,11 +37,12 @@ export function drawTries(container, { be, show }) {
     show("group");
     await act("add_bot", { person: coach.id, chat: one.id });
   })];
-  const [first, ...more] = [...sets, ...(inside && begun && athlete ? [
+  const all = [...sets, ...(inside && begun && athlete ? [
     writes(athlete, "/today", "My version of today: /today"),
     writes(athlete, "6 rounds and 4", "A score: “6 rounds and 4”"),
     writes(athlete, "my left knee hurts", "“my left knee hurts”"),
   ] : [])].filter(Boolean);
+  const [first, ...more] = all.toSorted((one, other) => tried.has(one.dataset.key) - tried.has(other.dataset.key));
   const rest = more.length ? make("details", { open }, make("summary", {}, "More to try"), ...more) : null;
   if (rest) rest.dataset.key = "tries";
   return redraw(container, make("h2", {}, "Try this"),
@@ -52,10 +54,12 @@ export function drawTries(container, { be, show }) {
     rest);
 }
 
+// What was tried goes to the end, and can be tried again.
 function trial(label, whose, click) {
-  const button = key(label, click, { className: "key try" });
-  button.append(make("small", {}, ` ${whose}`));
-  button.dataset.key = `try ${label}`;
+  const name = `try ${label}`;
+  const button = key(label, () => { tried.add(name); return click(); }, { className: tried.has(name) ? "key try past" : "key try" });
+  button.append(make("small", {}, tried.has(name) ? ` ${whose}, tried` : ` ${whose}`));
+  button.dataset.key = name;
   return button;
 }
 
