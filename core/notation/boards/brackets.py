@@ -34,21 +34,22 @@ def read_brackets(
     for match in list(_BRACKETS.finditer(strip.text)):
         if _WORK_AND_REST.fullmatch(match[1]):
             continue
+        said = match[1].replace(NOTE, " ").strip(" ;,")
         inner = Strip(match[1])
         facts: Facts = {}
         take_phrases(facts, inner)
         if not _ALONE.search(inner.left) and "work_s" not in facts:
             facts_of_row |= facts
-            strip.blank(*match.span())
+            _take(strip, match)
             continue
         if _DURATION.fullmatch(match[1].strip()) and _SETS.search(_outside(strip.text, match)):
             facts_of_row.setdefault("rest_s", seconds(match[1].strip()))
             strip.blank(*match.span())
             continue
         piece = read_piece(match[1], match.start(1), lexicon, unit)
-        if not piece.meaning and not facts and piece.unread and (told := told_by(match[1].strip())):
+        if not piece.meaning and not facts and piece.unread and (told := told_by(said)):
             facts_of_row |= take_effort(facts_of_row, told) | facts_of_row
-            strip.blank(*match.span())
+            _take(strip, match)
             continue
         says = piece.says_anything or piece.unit
         sides = piece.amount and (piece.per_side or piece.amount == piece.second_amount)
@@ -62,6 +63,11 @@ def read_brackets(
             _fill(strip, match.start(), match.start() + 1, " ")
             _fill(strip, match.end() - 1, match.end(), " ")
     return notes
+
+
+def _take(strip: Strip, bracket: re.Match[str]) -> None:
+    """Takes a bracket away, but for the place of a pace in it, which is a note already."""
+    _fill(strip, *bracket.span(), NOTE if NOTE in bracket[1] else Strip.MARK)
 
 
 def _outside(text: str, bracket: re.Match[str]) -> str:

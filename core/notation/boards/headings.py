@@ -103,6 +103,8 @@ LACKS: Final = (
 )
 FOR_SOME = re.compile(rf"^\W*{LACKS}[^.;]*[^\W_][^.;]*")
 
+BETWEEN = re.compile(r"^\W*between\s?:\s?(.+?)\W*$")
+
 
 def label(text: str) -> tuple[int, int]:
     """The stretch of words like `Workout:` that only announce a title."""

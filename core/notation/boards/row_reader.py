@@ -10,6 +10,7 @@ from core.notation.boards.counted import take_counted
 from core.notation.boards.headings import (
     AFTERWARDS,
     ASIDE,
+    BETWEEN,
     FOR_SOME,
     THEN,
     WHERE,
@@ -37,7 +38,7 @@ from core.notation.lines.segments import is_in_stages, segments, split, stages_b
 from core.notation.names.catalogued import Lexicon
 from core.notation.phrases.efforts import take_effort
 from core.notation.phrases.manners import is_its_end, is_reckoned, least_rest, take_labels, take_manners
-from core.notation.phrases.paces import take_paces
+from core.notation.phrases.paces import gone_between, take_paces
 from core.notation.phrases.shapes import take_phrases
 from core.notation.quantities import DURATION
 from core.notation.text import Row, Strip, mark_tempos, plain_row
@@ -93,6 +94,8 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     if aside := ASIDE.match(text):
         reading.notes.append(row.text[aside.start(1) :].strip())
         return reading
+    if _read_between(reading, text):
+        return reading
     strip = Strip(text)
     mark = bullet(text, ordinal)
     reading.number, reading.letter = mark.number, superset(text)
@@ -116,6 +119,16 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     _settle_where(reading)
     _settle_unread(reading)
     return reading
+
+
+def _read_between(reading: Reading, text: str) -> bool:
+    """`Between: 90 s jog`: what is gone at ease between the rounds is how they rest."""
+    between = BETWEEN.match(text)
+    is_gone, time_s = gone_between(between[1]) if between else (False, None)
+    if between and is_gone:
+        reading.notes.append(reading.row.text[slice(*between.span(1))])
+        reading.facts |= {"rest_s": time_s} if time_s else {}
+    return is_gone
 
 
 def _read_phrases(reading: Reading, strip: Strip) -> None:

@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from functools import cache
+from itertools import filterfalse
 from operator import itemgetter
 from typing import NamedTuple
 
@@ -12,6 +13,7 @@ from core.movements.lookup import Catalogue, catalogue
 from core.notation.boards.formats import UNSCORED
 from core.notation.lines.bare_numbers import AMBIGUOUS_ROW
 from core.notation.lines.naming import HELD
+from core.notation.phrases.paces import gone_between
 from core.notation.quantities import MINUTE_S, in_unit
 from core.scores.text import clock
 from core.sessions.counting import is_held_so_long, is_in_kcal
@@ -67,8 +69,18 @@ def _block(block: Block, place: int | None, unit: MassUnit, names: Catalogue) ->
     times = f"{block.rounds} x " if _is_held_in_sets(block) else ""
     yield from _at_stations(block, [times + write_line(line, unit, names, block) for line in block.lines])
     yield from (BoardRow(f"Cash-out: {write_line(line, unit, names, block)}") for line in block.cash_out)
-    if block.notes:
-        yield BoardRow(f"Note: {block.notes}")
+    between, notes = _between(block)
+    if between:
+        yield BoardRow(f"Between: {between}")
+    if notes:
+        yield BoardRow(f"Note: {notes}")
+
+
+def _between(block: Block) -> tuple[str, str]:
+    """What is gone at ease between the rounds, and the other notes: a jog is no rest, and says its own time."""
+    told = (block.notes or "").split("; ")
+    between = next((note for note in told if gone_between(note)[0]), "")
+    return between, "; ".join(note for note in told if note != between)
 
 
 def _is_held_in_sets(block: Block) -> bool:
@@ -149,7 +161,8 @@ def _intervals(block: Block) -> str:
 def _rules(block: Block) -> Iterator[str]:
     if block.cap_s:
         yield f"Time cap: {_duration(block.cap_s)}"
-    if block.rest_s and not _tells_work(block):
+    jogged = block.rest_s is not None and gone_between(_between(block)[0])[1] == block.rest_s
+    if block.rest_s and not (_tells_work(block) or jogged):
         each = "sets" if block.format is Format.SETS else "rounds"
         once = block.format in _ONCE and not block.rounds
         yield (
@@ -256,14 +269,20 @@ def _name(line: Line, names: Catalogue) -> str:
         variant.names, key=lambda name: (bool(HELD.search(name)), name.startswith(("arm ", "leg ")))
     )
     called = _as_called(line.written, tuple(spoken))
-    return called or (spoken[0] if spoken else line.movement)
+    return called or next(filterfalse(_is_short, spoken), line.movement)
 
 
 def _as_called(written: str, known: tuple[str, ...]) -> str | None:
-    """The longest of the names that stands in the coach's words."""
+    """The longest of the names that stands in the coach's words; written out where they shorten it: `dls`."""
     said = written.lower().replace("-", " ")
     found = [name for name in known if _standing(name).search(said)]
-    return max(found, key=len, default=None)
+    longest = _IN_HANDS_SHORT.sub(lambda match: _IN_HANDS[match[0]], max(found, key=len, default=""))
+    return longest if longest in known and not _is_short(longest) else None
+
+
+def _is_short(name: str) -> bool:
+    """Whether a word of a name is a short form: `dl`, `goblet sq`, `t2b`."""
+    return any(_SHORT.fullmatch(word) for word in re.split(r"[\s\-]", name.lower()))
 
 
 @cache
@@ -271,6 +290,10 @@ def _standing(name: str) -> re.Pattern[str]:
     return re.compile(rf"\b{re.escape(name.lower().replace('-', ' '))}(?:e?s)?\b(?! ups?\b)")
 
 
+_IN_HANDS = {"kb": "kettlebell", "db": "dumbbell", "bb": "barbell"}
+_IN_HANDS_SHORT = re.compile(r"\b[kdb]b\b")
+# No vowel in it, or one of two letters that the trade shortens so.
+_SHORT = re.compile(r"(?=.*[a-z])[^aeiouy]{2,}|du|mu|oh|ohp|hspu")
 # What is counted stands before these.
 _COUNTED = re.compile(r"(.+?)( (?:of|from|with) .+)")
 
@@ -282,6 +305,8 @@ def _plural(name: str) -> str:
         return f"{_plural(counted[1])}{counted[2]}"
     first, _, tail = name.partition(" to ")
     first, _, place = first.partition(" on ") if not tail else (name, "", "")
+    if "-to-" in name.rsplit(maxsplit=1)[-1]:
+        return name
     if name.endswith(" to stand"):
         return f"{name}s"
     if tail or place or first.endswith("overhead") or (first.endswith("s") and not first.endswith("ss")):

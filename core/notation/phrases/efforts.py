@@ -57,7 +57,9 @@ def effort_of(piece: Piece) -> Facts:
 
 def _in_words(piece: Piece) -> Facts:
     whole = [note for note in piece.notes if not OF_A_PART.match(note.lower())]
-    said = " ".join(note for note in whole if effort_told(note.lower()) or not is_paced(note.lower()))
+    telling = [at for at, note in enumerate(whole, 1) if effort_told(note.lower())]
+    upto = whole[: max(telling, default=len(whole))]
+    said = " ".join(note for note in upto if effort_told(note.lower()) or not is_paced(note.lower()))
     told = effort_told(said.lower())
     return {"effort": told.model_copy(update={"words": said})} if told else {}
 

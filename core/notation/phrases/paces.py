@@ -70,13 +70,19 @@ _STEADY: Final = r"(?:(?:very |nice and )?(?:easy|light|slow|gentle|steady|relax
 _MOVING: Final = r"(?:(?:row|jog|walk|paddl|swim|spin|pedal|rid|ski|float)(?:e|ing|le|ling)?)"
 # What is done easily while one rests: `2 min jog between`, `200 m walk recovery`.
 RESTING: Final = re.compile(
-    rf"(?<![0-9.:\-])(?:(?P<time>{DURATION})|[0-9]{{2,3}}\s?m(?:et(?:re|er)s?)?)\s(?:of\s)?"
+    rf"(?<![0-9.:\-])(?:(?P<time>{DURATION})|[0-9]{{2,4}}(?:\s?m(?:et(?:re|er)s?)?)?)\s(?:of\s)?"
     rf"(?:{_STEADY}\s?{_MOVING}?|{_MOVING}(?:\s{_STEADY})?)"
     r"\s(?:in\s)?(?:between|btw|rec(?:ov(?:ery|eries)?)?|back)\b(?:\s(?:each|every|the|all|reps?|sets?|rounds?|efforts?|pieces)\b)*"
     rf"|\b(?:rest|recover(?:y)?)\s?:?\s?(?P<behind>{DURATION})\s(?:{_STEADY}\s)?{_MOVING}\b"
     rf"|(?<!w)/\s?(?:(?P<slash>{DURATION})|[0-9]{{2,4}}\s?m)\s(?:{_STEADY}\s)?(?:jog|walk|paddl|float)(?:e|ing|ling)?\b"
-    rf"|\bw(?:/|ith)?\s?(?P<beside>{DURATION})\s(?:{_STEADY}|{_MOVING})\b(?!\s(?:between|btw|rec|back))"
+    rf"|\bw(?:/|ith)?\s?(?:(?P<beside>{DURATION})|[0-9]{{2,4}}(?:\s?m)?)\s(?:{_STEADY}|{_MOVING})\b(?!\s(?:between|btw|rec|back))"
     rf"|\bbetween\s(?:(?:each|every|the|one|set|run|round|them|you)\s){{0,3}}{_MOVING}\s(?:for\s)?(?P<after>{DURATION})"
+)
+# The whole of what is done so: `90s jog`, `w/ 400 jog`, `200 m easy jog rec`.
+_BETWEEN: Final = re.compile(
+    rf"(?:w(?:/|ith)?\s?)?(?:(?P<time>{DURATION})|[0-9]{{2,4}}(?:\s?m)?)\s(?:of\s)?(?:{_STEADY}\s)?{_MOVING}"
+    r"(?:\s(?:in\s)?(?:between|btw|rec(?:ov(?:ery|eries)?)?|back)\b[a-z ]*)?",
+    re.IGNORECASE,
 )
 _REST_TOLD: Final = ("time", "behind", "after", "slash", "beside")
 WHILE_RESTING: Final = re.compile(
@@ -126,6 +132,12 @@ def rest_of(words: str) -> float | None:
     match = RESTING.search(words.lower())
     told = match and next((match[name] for name in _REST_TOLD if match[name]), None)
     return seconds(told) if told else None
+
+
+def gone_between(words: str) -> tuple[bool, float | None]:
+    """Whether words only tell what is gone at ease between the rounds, and for how many seconds, if told."""
+    match = _BETWEEN.fullmatch(words.strip())
+    return match is not None, seconds(match["time"]) if match and match["time"] else None
 
 
 def is_paced(words: str) -> bool:

@@ -230,3 +230,31 @@ def test_intervals_told_as_hard_and_walk_have_a_warm_up_and_an_easy_end():
     _, turns, _ = read_session(text, catalogue()).session.blocks
     assert (turns.rounds, turns.work_s, turns.rest_s) == (8, 30, 60)
     assert [line.movement for line in turns.lines] == ["run"]
+
+
+GONE = [
+    ("6x400, 90s jog", 90, "Between: 90s jog"),
+    ("8x400 @ 5k pace, 200 jog rec", None, "Between: 200 jog rec"),
+    ("5x1k w/ 400 jog", None, "Between: w/ 400 jog"),
+    ("10x100, 30s walk", 30, "Between: 30s walk"),
+]
+
+
+@pytest.mark.parametrize(("board", "rest_s", "said"), GONE)
+def test_what_is_gone_between_the_rounds_is_told_as_that(board, rest_s, said):
+    (block,) = blocks_of(board)
+    written = write_session(read(board).session).splitlines()
+    assert (block.format, block.rest_s) == (Format.INTERVALS, rest_s)
+    assert said in written
+    assert not [row for row in written if row.startswith(("Rest", "Note"))]
+    assert blocks_of("\n".join(written))[0].notes == block.notes
+
+
+@pytest.mark.parametrize("board", ["6x400 m run (5k pace)", "6x400 m run (easy; 5k pace)"])
+def test_a_pace_in_brackets_is_kept(board):
+    assert "5k pace" in blocks_of(board)[0].lines[0].notes
+
+
+def test_an_effort_is_told_without_what_is_done_beside_it():
+    (block,) = blocks_of("wu 8' easy jog + drills")
+    assert block.effort.words == "easy"

@@ -60,7 +60,9 @@ def test_whatever_is_walked_is_no_run(walked):
     assert (line.movement, line.variant) == ("run", "brisk-walk")
 
 
-@pytest.mark.parametrize("called", ["10 sit to stand", "10 press-ups", "200 m jog", "8 kb swings @ 16 kg"])
+@pytest.mark.parametrize(
+    "called", ["10 sit to stand", "10 press-ups", "200 m jog", "8 kettlebell swings @ 16 kg"]
+)
 def test_a_movement_stays_called_as_its_coach_calls_it(called):
     session = read_session(f"AMRAP 9\n{called}", catalogue()).session
     assert session is not None
@@ -104,3 +106,17 @@ def test_what_another_word_makes_another_movement_is_not_taken_for_it(name):
 )
 def test_how_it_is_done_and_common_names_hide_no_movement(name, movement):
     assert movement_of(name) == (movement, False)
+
+
+WRITTEN_OUT = [
+    ("10 dls", "10 deadlifts"),
+    ("10 goblet sqs", "10 goblet squats"),
+    ("30 dus", "30 double-unders"),
+    ("8 kb swings", "8 kettlebell swings"),
+    ("10 t2b", "10 toes-to-bar"),
+]
+
+
+@pytest.mark.parametrize(("typed", "told"), WRITTEN_OUT)
+def test_a_short_form_is_written_out(typed, told):
+    assert told in write_session(read_session(f"AMRAP 9\n{typed}", catalogue()).session).splitlines()
