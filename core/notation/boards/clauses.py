@@ -37,6 +37,11 @@ _SETS = re.compile(
     re.IGNORECASE,
 )
 _FAR = rf"(?:{DURATION}|[0-9.]{{1,4}}\s?k?m)"
+_ONCE = re.compile(
+    r"\W*(?:(?:for time|ft|rft|buy[ -]?in)\W+)?[0-9]{1,4}(?:\.[0-9])?\s?(?:k?m|k|cals?)?\b[^0-9,;:]*",
+    re.IGNORECASE,
+)
+_SCHEME = re.compile(r"[0-9]{1,3}(?:\s?-\s?[0-9]{1,3}){2,9}\s(?!k?m\b|s\b|sec|min|kg|lb|cal)", re.IGNORECASE)
 # Nobody rests for so long (an estimate).
 _LONG = re.compile(r"(?<![0-9.:])(?:[5-9]|[1-9][0-9])\s?(?:min|')|[1-9]\s?km?\b", re.IGNORECASE)
 # At the ends of what runners, rowers and riders do (common practice, no source).
@@ -138,15 +143,20 @@ def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
         return True
     if (around and not around["first"]) or ("then" in joint[0].lower() and _DOSE.match(text, joint.end())):
         return True
-    if (
-        "then" in joint[0].lower()
-        and _WORK.search(text, start, joint.start())
-        and _opener(text, joint.end()) is not None
-    ):
+    then = "then" in joint[0].lower() or _is_scheme_behind_a_run(text, start, joint)
+    if then and _WORK.search(text, start, joint.start()) and _opener(text, joint.end()) is not None:
         return True
     before = _opener(text, start)
     told = before is not None and _WORK.search(text, before, joint.start())
     return bool(told) and _opener(text, joint.end()) is not None
+
+
+def _is_scheme_behind_a_run(text: str, start: int, joint: re.Match[str]) -> bool:
+    """`1k run, 50-40-30 sit-ups / swings, 1k run`: what is done once stands in front of what goes down."""
+    return (
+        _SCHEME.match(text, joint.end()) is not None
+        and _ONCE.fullmatch(text, start, joint.start()) is not None
+    )
 
 
 def _is_easy_beside_sets(before: str, after: str) -> bool:

@@ -25,7 +25,7 @@ def keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
         return
     if piece.unread:
         reading.unread.append(_unread(reading, piece, last, lexicon))
-    if last and awaits(last, piece):
+    if last and (awaits(last, piece) or _heads(last, piece, reading)):
         reading.pieces[-1] = complete(piece, last)
         return
     if last and repeats(piece, last):
@@ -51,6 +51,13 @@ def _is_said_of_it(piece: Piece, last: Piece, lexicon: Lexicon) -> bool:
     if all(word in QUALIFYING for word in piece.unread.split()):
         return True  # `band row, seated`
     return not lexicon.guess(piece.unread) and is_remark(piece.text.lower())
+
+
+def _heads(last: Piece, piece: Piece, reading: Reading) -> bool:
+    """Whether what stands before a line and its colon only says how that is done: `alternating legs: 10 lunges`."""
+    how = (last.side or last.per_side) and not (last.amount or last.sets or last.loads_kg or last.most)
+    nameless = not (last.meaning or last.unread)
+    return bool(how and nameless and piece.meaning and ":" in reading.row.text[last.end : piece.start + 1])
 
 
 def _is_time_to_find(reading: Reading, piece: Piece) -> bool:

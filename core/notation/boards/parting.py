@@ -23,8 +23,9 @@ _MOST_WORDS_OF_A_HEADING = 5
 _OFTEN = frozenset(("rounds", "scheme"))
 _OF_SCORE = frozenset(("told", "counted_in", "counts"))
 _DOSES = {"format", "rounds", "scheme", "every_s"}
-# What singles and doubles are where nobody has a rope.
-_FEW = {"rope skip": 1.0, "double-under": 2.0}
+# Sets of so few; with a rope they are called otherwise.
+_FEW = {"single": 1.0, "double": 2.0}
+_FEW_SAID = re.compile(rf"\b({'|'.join(_FEW)})s?\b(?![\s\-]?under)")
 # So long is no warm-up for a stretch (an estimate).
 _LONG_S = 1200
 _SLOWLY = re.compile(r"\W*(?:jog|walk)\b")
@@ -156,10 +157,23 @@ def keep_between_rounds(draft: Draft, reading: Reading) -> None:
 def keep_on_clock(draft: Draft, reading: Reading) -> None:
     """`For time: 50 skips`, `21-15-9: ...` in one paragraph is one piece of work: what stands before is its buy-in."""
     told = reading.facts.keys()
-    once = draft.facts.get("format") is Format.FOR_TIME and not draft.facts.keys() & {*_OFTEN, "rest_s"}
+    once = _is_for_time_once(draft) or ("scheme" in told and _is_gone_once(draft, reading))
     apart = reading.begins or reading.kind or reading.parts or reading.letter or reading.where != "lines"
-    if once and draft.lines and told & _OFTEN and told <= _OFTEN and not (apart or draft.buy_in):
+    often = told & _OFTEN and told <= {*_OFTEN, "format", "cap_s"}
+    if once and draft.lines and often and not (apart or draft.buy_in):
         draft.buy_in, draft.lines = draft.lines, []
+
+
+def _is_for_time_once(draft: Draft) -> bool:
+    return draft.facts.get("format") is Format.FOR_TIME and not draft.facts.keys() & {*_OFTEN, "rest_s"}
+
+
+def _is_gone_once(draft: Draft, reading: Reading) -> bool:
+    """Whether some way is gone in front of what goes down, and again behind it: `1k run`, `21-15-9 ...`, `1k run`."""
+    first, last = (draft.only, reading.pieces[-1] if reading.pieces else None)
+    if first is None or draft.facts or draft.kind in UNSCORED or first.sets or not first.amount:
+        return False
+    return first.unit in FAR and (last is None or last.unit in FAR or draft.row.number == reading.row.number)
 
 
 def names_a_part(reading: Reading, clause: Clause) -> bool:
@@ -240,12 +254,14 @@ def take_back_off(reading: Reading, draft: Draft) -> None:
     """`Then 3 x 5 at 90 %`, `5 singles`, `1 set of max at 75 %` behind one thing that is lifted are of the same."""
     last = draft.pieces[-1] if draft.lines else None
     alone = len({piece.meaning for piece in draft.pieces}) == 1
-    if last is None or last.meaning is None or not alone or not _is_lifted(last, draft):
+    if last is None or last.meaning is None or not alone or reading.facts.get("format") in _SCORED:
+        return
+    if not _is_lifted(last, draft):
         return
     for piece in reading.pieces:
-        few = _FEW.get(piece.meaning.movement) if piece.meaning else None
+        few = _FEW_SAID.search(piece.text.lower()) if piece.meaning else None
         if few and piece.amount and not piece.sets:
-            piece.sets, piece.amount, piece.meaning = int(piece.amount), few, None
+            piece.sets, piece.amount, piece.meaning = int(piece.amount), _FEW[few[1]], None
         dosed = (piece.sets or reading.then) and (piece.amount or piece.most)
         far = piece.unit in FAR and last.meaning.unit not in FAR
         if not (piece.meaning or piece.unread or far) and dosed:

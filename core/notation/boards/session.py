@@ -50,7 +50,7 @@ from core.notation.labels.facts import heading_of
 from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon, Meaning, lexicon
 from core.notation.phrases.aims import Facts
-from core.notation.phrases.efforts import EASY_ANYWAY, take_effort, with_effort
+from core.notation.phrases.efforts import take_effort, with_effort
 from core.notation.phrases.paces import with_rates
 from core.notation.quantities import MINUTE_S
 from core.notation.talk.chat import is_like_a_session
@@ -362,7 +362,7 @@ class _Reader:
             self.headed += [self.draft.headed] * len(blocks)
             self.begun += [self.draft.row] * len(blocks)
             self.not_understood += problems
-            if self.draft.headed and self.draft.is_empty and self.draft.kind in EASY_ANYWAY:
+            if self.draft.headed and self.draft.is_empty and self.draft.kind in UNSCORED:
                 self.not_understood.append(whole(self.draft.row, looks_like="note"))  # `stretch`
             if not (blocks or self.draft.headed) and set(self.open_lines) == {
                 row.number for row in self.told

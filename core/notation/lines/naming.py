@@ -52,6 +52,9 @@ HELD = re.compile(
 )
 
 
+_NUMBER_BEHIND = re.compile(r"\s[0-9.]{1,5}$")
+
+
 def sides_of(text: str) -> tuple[str, ...]:
     """The words between what was taken, which are no one name: `row ;;;;;; pause at the top`."""
     return tuple(side for part in re.split(f"{Strip.MARK}+", text) if (side := part.strip(" .,:-*/&+|=!?")))
@@ -77,7 +80,7 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon, sides: tuple[str, ...]
     elif not (_is_known(piece, name, lexicon) or _is_manner(piece, name)):
         around = " , ".join(sides) or name
         found = _is_spotted(piece, around, lexicon) or _is_qualified(piece, name, lexicon)
-        if not (found or _is_remark(piece, name)):
+        if not (found or _is_remark(piece, name, lexicon)):
             piece.unread = name
 
 
@@ -166,9 +169,14 @@ def _is_manner(piece: Piece, name: str) -> bool:
     return True
 
 
-def _is_remark(piece: Piece, name: str) -> bool:
-    """Whether it only says where or how, of what stands before it."""
-    if not piece.says_anything or piece.most or not is_placing(name.split(maxsplit=1)[0]):
+def _is_remark(piece: Piece, name: str, lexicon: Lexicon) -> bool:
+    """Whether it only says where or how, of what stands before it; not `back squat 100`."""
+    if (
+        lexicon.exact(_NUMBER_BEHIND.sub("", name))
+        or not piece.says_anything
+        or piece.most
+        or not is_placing(name.split(maxsplit=1)[0])
+    ):
         return False
     piece.notes += (name,)
     return True

@@ -22,6 +22,8 @@ _STAGES = re.compile(
 _BETWEEN_STAGES = re.compile(r"(?<=[0-9]\smin|[0-9]\ssec)\s-\s(?=[0-9]{1,3}\s(?:min|sec)\b)")
 # `skips / sit-ups` under a scheme; behind an amount it is a choice
 _SLASHED = re.compile(r"(?<=[a-z0-9])\s/\s(?=[a-z0-9])")
+# `21-15-9 thrusters/pull-ups`; `row/bike` is a choice, and `w/` and `and/or` join words
+_BARE_SLASH = re.compile(r"(?<=[a-z]{3})/(?=[a-z]{2}[a-z0-9 \-]+$)")
 _OR = re.compile(r"\s(?:or|/)\s(?=[0-9])")
 # `3 @ 70% 3 @ 80%`: the next set
 _NEXT_SET = re.compile(r"(?<=%)\s(?=[0-9]{1,2}\+?\s?@)")
@@ -43,7 +45,7 @@ def segments(text: str) -> list[tuple[int, int]]:
 
 def split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
     """One piece, or several joined by `and` or each begun by its amount, if only so all is understood."""
-    if pieces := _stages(text, start, lexicon, unit):
+    if pieces := _stages(text, start, lexicon, unit) or _both(text, start, lexicon, unit):
         return pieces
     if first := _choice(text, start, lexicon, unit):
         return [first]
@@ -61,6 +63,17 @@ def split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece
         if len(pieces) > 1 and not choice and all(piece.meaning for piece in pieces):
             return pieces
     return [whole]
+
+
+def _both(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
+    """Two things with a stroke between them that are counted, neither with a number of its own; else none."""
+    if not _BARE_SLASH.search(text):
+        return []
+    pieces = _cut(text, start, _BARE_SLASH, lexicon, unit)
+    told = any((piece.amount and not piece.maybe_kg) or piece.unread or not piece.meaning for piece in pieces)
+    moves = {piece.meaning.movement for piece in pieces if piece.meaning}
+    counted = all(piece.meaning and piece.meaning.unit is AmountUnit.REPS for piece in pieces)
+    return [] if told or not counted or len(moves) < len(pieces) else pieces
 
 
 def _choice(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece | None:

@@ -102,3 +102,47 @@ def test_two_that_are_held_are_no_sets(held):
 def test_how_long_something_can_be_held_is_a_hold():
     first, second = blocks_of("How many push-ups in 2 minutes? Rest 5 min. How long can you hold a plank?")
     assert (first.format, second.format, second.lines[0].movement) == ("max_reps", "hold", "plank")
+
+
+@pytest.mark.parametrize("short", ["30 dus", "30 double unders", "30 singles"])
+def test_a_rope_below_a_lift_is_no_set_of_it(short):
+    lift, rounds, hold = blocks_of(f"DL 5x5 32/24\n3 rft: 15 burpees, 20 lunges, {short}\nplank 3x40s")
+    assert (lift.rounds, rounds.rounds, hold.rounds) == (5, 3, 3)
+    assert rounds.lines[-1].movement in {"double-under", "rope skip"}
+
+
+@pytest.mark.parametrize("below", ["5 doubles @ 90%", "then 3 singles @ 95%"])
+def test_singles_and_doubles_behind_a_lift_are_of_it(below):
+    assert blocks_of(f"DL 5x5 @ 80%\n{below}")[-1].lines[0].movement == "deadlift"
+
+
+CHIPPERS = ["1k run, 21-15-9 situps/KBS 16, 1k run tc 40", "1k run\n21-15-9\nsitups\nKBS 16\n1k run\ntc 40"]
+
+
+@pytest.mark.parametrize("board", CHIPPERS)
+def test_a_run_on_both_sides_of_what_goes_down_is_done_once(board):
+    (block,) = blocks_of(board)
+    assert (block.scheme, block.cap_s) == ((21, 15, 9), 2400)
+    assert [line.movement for line in (*block.buy_in, *block.cash_out)] == ["run", "run"]
+    assert [(line.movement, line.loads_kg) for line in block.lines] == [("sit-up", ()), ("swing", (16,))]
+
+
+@pytest.mark.parametrize("choice", ["10 min row/bike", "15 row/ski"])
+def test_a_stroke_between_two_ways_to_go_is_a_choice_that_is_asked(choice):
+    assert unread_in(choice)
+
+
+def test_what_stands_before_a_colon_is_of_the_line_behind_it():
+    _, burpees, lunges = blocks_of("3 rounds for time\n200 m run\n10 burpees\nalternating legs: 10 lunges")[
+        0
+    ].lines
+    assert (burpees.side, lunges.side) == (None, "alternating")
+
+
+def test_a_load_without_a_unit_behind_a_name_of_place_is_one():
+    (block,) = blocks_of("5x5 back squat 100, 90s rest")
+    assert (block.lines[0].loads_kg, block.rest_s) == ((100,), 90)
+
+
+def test_a_heading_with_nothing_below_it_is_shown():
+    assert [one.text for one in unread_in("wu\n8 min easy jog\ndrills")] == ["drills"]
