@@ -10,6 +10,7 @@ from core.measures import KG_PER_POUND
 from core.movements.names import key
 from core.notation.calendar.zones import is_place, places_in
 from core.understanding.lexicon import AT_END, LONGEST_PHRASE, SHORT_PHRASE, WHOLE, Lexicon, Sense, lexicon
+from core.understanding.names import folded, is_name_like, is_word, names_in
 from core.understanding.quantities import Quantity, quantities
 from core.understanding.text import Text, Token, read_text, stem
 
@@ -18,9 +19,6 @@ MOST_SLIPS: Final = 8
 _LONGEST_PLACE: Final = 3
 # Of the latest messages: a few hundred usual ones, at some hundred bytes a letter.
 _KEPT_LETTERS: Final = 20_000
-_SENTENCE_ENDS: Final = frozenset(".!?\n")
-_AND: Final = frozenset({"and", "n", "&", "und", "y"})
-_SHORTEST_NAME, _LONGEST_GUESSED_NAME = 2, 7
 KG_PER_LB: Final = float(KG_PER_POUND)
 # Small words that the slots look at, beside what is named.
 HELPING: Final = frozenset(
@@ -190,7 +188,8 @@ def _mark(
     marks = [Mark(one.start, one.end, (Sense(one.kind, ""),), one) for one in found]
     if people is None or asks_place:
         marks += _places(text.tokens, taken, asks_place=asks_place)
-    marks += _people(text.tokens, meant, people, words, _covered(marks), small=names_small)
+    named_people = names_in(text.tokens, meant, people, words, _covered(marks), small=names_small)
+    marks += [Mark(at, at + 1, (Sense("person", name),)) for at, name in named_people]
     named, meanings, helping = _named(text.tokens, meant, words, taken | _covered(marks))
     marks += named
     marks += _places(text.tokens, _covered(marks), asks_place=asks_place)
@@ -214,116 +213,17 @@ def language_of(words: Sequence[str], known: Lexicon) -> str:
 
 
 def _put_right(tokens: Sequence[Token], known: Lexicon, people: Sequence[str] | None) -> list[str]:
-    names = _folded_names(tuple(people or ()))
+    names = folded(tuple(people or ()))
     slips = 0
     meant: list[str] = []
     for token in tokens:
         word = token.word
-        if token.kind == "word" and slips < MOST_SLIPS and word not in names and not _is_name_like(token):
+        if token.kind == "word" and slips < MOST_SLIPS and word not in names and not is_name_like(token):
             right = known.meant(word)
             slips += right is not None
             word = right or word
         meant.append(word)
     return meant
-
-
-def _is_name_like(token: Token) -> bool:
-    return token.start > 0 and token.typed[:1].isupper() and token.typed[1:].islower()
-
-
-@lru_cache(maxsize=64)
-def _folded_names(people: tuple[str, ...]) -> dict[str, str]:
-    return {
-        word: name
-        for name in people
-        for word in [read_text(name).tokens[0].word if read_text(name).tokens else ""]
-    }
-
-
-def _people(
-    tokens: Sequence[Token],
-    meant: Sequence[str],
-    people: Sequence[str] | None,
-    known: Lexicon,
-    taken: set[int],
-    *,
-    small: bool,
-) -> Iterator[Mark]:
-    """Names of the group; where nobody knows them, words that look like names."""
-    names = _folded_names(tuple(people or ()))
-    for at, token in enumerate(tokens):
-        if token.kind != "word" or at in taken:
-            continue
-        name = _name(token, meant[at], names, known) or _small_name(meant, at, names, known)
-        beside = people is None and _stands_for_somebody(meant, tokens, at, known)
-        like = _is_like_a_name(token, meant[at], known, small=small and beside)
-        if name is None and not names and like and (beside or not _begins(tokens, at)):
-            name = token.typed.removesuffix("'s").removesuffix("'").capitalize()
-        if name:
-            yield Mark(at, at + 1, (Sense("person", name),))
-
-
-def _name(token: Token, meant: str, names: dict[str, str], known: Lexicon) -> str | None:
-    word = token.word if token.word in names else token.word.removesuffix("s")
-    capital = token.typed[:1].isupper()
-    return names[word] if word in names and (capital or meant not in known.spoken) else None
-
-
-def _small_name(meant: Sequence[str], at: int, names: dict[str, str], known: Lexicon) -> str | None:
-    """`max got 4 rounds`, `tell rose`: a name that is a word too, where only somebody can stand."""
-    stands = meant[at] in names and (
-        _beside_a_name(meant, at, known)
-        or _joined_to_a_name(meant, at, names)
-        or meant[at + 1 : at + 2] == [":"]
-        or _measures_nothing(meant, at, known)
-    )
-    return names[meant[at]] if stands else None
-
-
-def _measures_nothing(meant: Sequence[str], at: int, known: Lexicon) -> bool:
-    """`leave cal out`: what else counts calories has no number in front of it."""
-    is_measure = _is_kind(known, meant[at : at + 1], "unit")
-    return is_measure and not (at and meant[at - 1][:1].isdigit())
-
-
-def _joined_to_a_name(meant: Sequence[str], at: int, names: dict[str, str]) -> bool:
-    """`gunn n odd`."""
-    return at > 1 and meant[at - 1] in _AND and meant[at - 2] in names
-
-
-def _begins(tokens: Sequence[Token], at: int) -> bool:
-    """Whether a sentence begins here, so that a capital tells of no name."""
-    return at == 0 or tokens[at - 1].word in _SENTENCE_ENDS
-
-
-def _stands_for_somebody(meant: Sequence[str], tokens: Sequence[Token], at: int, known: Lexicon) -> bool:
-    """Where a name may stand that nobody knows: beside what people do, or in front of a score."""
-    counted = at + 1 < len(tokens) and tokens[at + 1].kind in {"number", "clock"}
-    owns = tokens[at].typed.endswith(("'s", "'"))
-    return counted or owns or meant[at + 1 : at + 2] == [":"] or _beside_a_name(meant, at, known)
-
-
-def _beside_a_name(meant: Sequence[str], at: int, known: Lexicon) -> bool:
-    before = any(_is_kind(known, meant[start:at], "name_before") for start in range(max(0, at - 3), at))
-    after = any(_is_kind(known, meant[at + 1 : end], "name_after") for end in range(at + 2, at + 4))
-    return before or after
-
-
-def _is_kind(known: Lexicon, words: Sequence[str], kind: str) -> bool:
-    return any(one.kind == kind for one in known.senses.get("".join(map(stem, words)), ()))
-
-
-def _is_like_a_name(token: Token, meant: str, known: Lexicon, *, small: bool) -> bool:
-    """A short word that nobody knows, with a capital unless names may be small."""
-    typed = token.typed.removesuffix("'s").removesuffix("'")
-    capital = typed[:1].isupper() and typed[1:].islower()
-    short = _SHORTEST_NAME <= len(typed) <= _LONGEST_GUESSED_NAME
-    unknown = not _is_word(token.word, known) and not _is_word(token.word.removesuffix("s"), known)
-    return short and unknown and (capital or (small and typed.islower())) and meant == token.word
-
-
-def _is_word(word: str, known: Lexicon) -> bool:
-    return any(one in known.words or one in known.senses for one in (word, stem(word)))
 
 
 @dataclass
@@ -401,7 +301,7 @@ def _places(tokens: Sequence[Token], taken: set[int], *, asks_place: bool) -> It
 def _unknown(tokens: Sequence[Token], known: Lexicon, taken: set[int]) -> Iterator[Mark]:
     """Words of no language here: asked for a place, they may name one."""
     for at, token in enumerate(tokens):
-        if token.kind == "word" and at not in taken and not _is_word(token.word, known):
+        if token.kind == "word" and at not in taken and not is_word(token.word, known):
             yield Mark(at, at + 1, (Sense("unknown", token.typed),))
 
 
