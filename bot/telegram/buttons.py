@@ -141,6 +141,8 @@ CODES: Final[dict[str, type[Command]]] = {
     "ad": o.DropAnnouncement,
     "ao": o.SendWord,
     "aq": o.AskInWords,
+    "nn": o.NoteScores,
+    "no": o.TakeScoresOff,
     "wf": w.SaveScores,
     "we": w.EraseMe,
     "wa": w.ExportMine,

@@ -13,9 +13,9 @@ from core.desk.joining import entering, groups
 from core.desk.outcome import Outcome
 from core.desk.profile import abilities, furnishing, own, stages
 from core.desk.profile import commands as w
-from core.desk.scores import bare_loads, judging, scoreboard, sheets, taking, tolerating, whose
+from core.desk.scores import bare_loads, judging, of_several, scoreboard, sheets, taking, tolerating, whose
 from core.desk.sessions import amending, editing, posting, scheduled, undelivered, withdrawing
-from core.desk.talk import alarm, helping, in_group, keeping_quiet, only_asked, passing_on, talking
+from core.desk.talk import alarm, helping, in_group, keeping_quiet, only_asked, passing_on, talking, undoing
 from core.desk.today import different, easing, easy_weeks, pain, reports, sides
 from core.desk.versions import adjusting, answers, holding, household, more, timing, version
 from core.desk.versions import commands as v
@@ -155,6 +155,8 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     w.ShareLimits: own.share_limits,
     o.Announce: announcing.announce,
     o.SendWord: announcing.send_word,
+    o.NoteScores: of_several.note_scores,
+    o.TakeScoresOff: undoing.take_scores_off,
     o.AskInWords: announcing.ask_in_words,
     o.DropAnnouncement: announcing.drop_announcement,
     w.PassOn: passing_on.pass_on,

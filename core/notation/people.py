@@ -34,21 +34,6 @@ def name_in_front(text: str, names: Iterable[str]) -> NameInFront | None:
 
 
 _AND_ALSO: Final = re.compile(r"^\s*(?:,\s*(?:and|n)?|and|n|&|\+)\s+", re.IGNORECASE)
-_TOLD: Final = re.compile(r"^\s*(?:(?:did|got|has|have|had|made)\b\s*)+", re.IGNORECASE)
-_EACH: Final = re.compile(r"\s*\b(?:each|both)\b", re.IGNORECASE)
-
-
-def each_in_front(text: str, names: Iterable[str]) -> tuple[NameInFront, ...]:
-    """`Yusuf n Pelle did 3 rounds each`: each who is named, with what is told of all; () for fewer than two."""
-    known, found, rest = list(names), list[str](), text
-    while one := name_in_front(rest, known):
-        found.append(one.name)
-        rest = _AND_ALSO.sub("", one.rest)
-    told = _EACH.sub("", rest)
-    told = _TOLD.sub("", told).strip()
-    return tuple(NameInFront(name, told) for name in found) if len(found) > 1 else ()
-
-
 _BETWEEN: Final = r"(?:\s*[,;\n]\s*(?:(?:and|n|&)\s+)?|\s+(?:and|n|&|\+)\s+)"
 
 

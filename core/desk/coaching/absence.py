@@ -4,7 +4,7 @@ from collections.abc import Collection
 from datetime import date
 from typing import Final
 
-from core.desk.coaching.says import AwayTold, BackTold
+from core.desk.coaching.ordering_says import AwayTold, BackTold
 from core.desk.outcome import Outcome
 from core.desk.visit import Visit
 from core.scaling.orders import Pin

@@ -94,6 +94,22 @@ class CallWeekEasy(Command):
     person: int | None = None
 
 
+class NoteScores(Command):
+    """The scores of several that this word of mine tells: of this `block`, and (`sure`) in place of earlier ones."""
+
+    word: int
+    session: int
+    block: Annotated[int, Field(ge=0, le=1000)] | None
+    sure: bool
+
+
+class TakeScoresOff(Command):
+    """All scores of an athlete in this session go off the board."""
+
+    session: int
+    person: int
+
+
 class KeepFault(Command):
     """Yes, note this about how the athlete moves."""
 

@@ -6,7 +6,7 @@ from core.athletes.easing import WEEK
 from core.desk.coaching.absence import AWAY, count_in_again, leave_out
 from core.desk.coaching.commands import HoldAthlete
 from core.desk.coaching.holds import WEEKS, Holds, card_if_any, for_which, last_day, session_with
-from core.desk.coaching.says import OrdersGone
+from core.desk.coaching.ordering_says import OrdersGone
 from core.desk.coaching.standing import keep_of_all
 from core.desk.days import today_in
 from core.desk.outcome import Outcome

@@ -6,8 +6,8 @@ from typing import Any, Final
 
 from core.athletes.values import Profile
 from core.desk.coaching.holds import Holds, is_written
+from core.desk.coaching.ordering_says import WhyNot
 from core.desk.coaching.overseeing import pin_for
-from core.desk.coaching.says import WhyNot
 from core.desk.sessions.landing import Tried
 from core.desk.versions.showing import EVERY_LINE, written_at
 from core.movements.lookup import catalogue

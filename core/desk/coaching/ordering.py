@@ -19,8 +19,8 @@ from core.desk.coaching.ordered_lines import (
     why_not,
     work_of,
 )
+from core.desk.coaching.ordering_says import NothingToLookAt, OrderNotDone, OrdersGone, WhyNot
 from core.desk.coaching.overseeing import try_on
-from core.desk.coaching.says import NothingToLookAt, OrderNotDone, OrdersGone, WhyNot
 from core.desk.coaching.standing import keep, ordered
 from core.desk.errors import AlreadyDone, UnknownThing
 from core.desk.outcome import Outcome

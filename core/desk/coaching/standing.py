@@ -1,7 +1,7 @@
 """An order of a coach is kept, for one session or for those of some days, and it is said what stands."""
 
 from core.desk.coaching.holds import Holds
-from core.desk.coaching.says import Ordered
+from core.desk.coaching.ordering_says import Ordered
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.scaling.orders import Pin

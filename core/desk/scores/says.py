@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from datetime import date, datetime
 from decimal import Decimal
-from typing import ClassVar
+from typing import ClassVar, Literal
 
 from core.athletes.values import Equipment, Side
 from core.desk.outcome import Said
@@ -137,10 +137,57 @@ class AskWhose(Said):
     day: date | None = None
 
 
-class NobodyCalled(Said):
-    """A coach told a score of somebody whom the group doesn't have."""
+class ScoreOfOne(Value):
+    """What became of what a coach told of one person beside others, in `words`: `text` is the score that was read.
+
+    `state`: noted; a change of `before`, or not sure, until the coach says so; the same as before; of which part isn't
+    told; no score that can be read; nothing of them may be kept yet, or nobody is called so.
+    """
 
     name: str
+    state: Literal["noted", "change", "same", "part", "unclear", "no_consent", "no_age", "unknown"]
+    words: str
+    text: str = ""
+    before: str | None = None
+    part: int | None = None
+    scaled: bool = False
+    score_id: int | None = None
+
+
+class ScoresTogether(Said):
+    """The scores of several people that a coach told in one message. `word`: where the message is kept, for a tap.
+
+    `block`: of which part the coach said that they are; `parts`: block and number of those it may be. `like`: a score
+    of this session.
+    """
+
+    rows: tuple[ScoreOfOne, ...]
+    session: int
+    word: int
+    block: int | None
+    parts: tuple[tuple[int, int], ...]
+    like: str
+    title: str | None
+    day: date
+    group: str
+
+    def of(self, *states: str) -> tuple[ScoreOfOne, ...]:
+        return tuple(one for one in self.rows if one.state in states)
+
+
+class AskWhichIsOff(Said):
+    """To the coach: several scores of one athlete stand, and one was to be taken off."""
+
+    athlete: str
+    person: int
+    session: int
+    scores: tuple["CountingScore", ...]
+
+
+class NobodyCalled(Said):
+    """A coach told a score of somebody, or of several, whom the group doesn't have."""
+
+    names: tuple[str, ...]
     group: str
 
 

@@ -25,12 +25,13 @@ from core.desk.talk.says import DoneOtherwise
 from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, understood
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
-from core.notation.people import NameInFront, cut_at_names, each_in_front, name_in_front
+from core.notation.people import NameInFront, cut_at_names, name_in_front
 from core.notation.scores.corrections import read_correction
 from core.notation.scores.denials import denies, numbers_in
 from core.notation.scores.parts import read_parts
 from core.notation.talk.chat import NOT_FINISHED, is_like_a_score, tells_other_work
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
+from core.notation.told_of_each import told_of_each
 from core.scores.text import in_words
 from core.scores.values import Doubt, ReadScore
 from core.store.records import Membership, SessionRecord
@@ -98,12 +99,10 @@ async def score_told(
     claim, rest = put_right(Claim(record, roster[found.name].person), without_day(found.rest))
     if claim.fixing or not _NUMBER.search(text):
         return await claim_score(visit, claim, rest)
-    every = each_in_front(without_day(text), tuple(roster))
     told = await understood(visit, without_day(text), record.session)
-    tellings = [f"{one.name} {one.rest}" for one in every if is_like_a_score(one.rest)]
-    if tellings or is_plainly_a_score(told, of_somebody=True):
+    if is_plainly_a_score(told, of_somebody=True):
         pieces = (piece for act in matter(told) for piece in cut_at_names(act.text, tuple(roster)))
-        return await scores_of(visit, record, roster, tellings or tuple(dict.fromkeys(pieces)))
+        return await scores_of(visit, record, roster, tuple(dict.fromkeys(pieces)))
     alone = is_plainly_a_score(in_own_words(rest, record.session), of_somebody=False)
     if matter(told) or not (alone or "scored" in told.between):
         return None
@@ -190,15 +189,20 @@ async def ask_whose(visit: Visit, claim: Claim, text: str) -> Outcome | None:
 async def as_score_of_a_stranger(
     visit: Visit, text: str, group_id: int, names: tuple[str, ...]
 ) -> Outcome | None:
-    """A name that nobody in the group has is said, never guessed."""
+    """A name that nobody in the group has is said, never guessed; of several each."""
+    several = told_of_each(text, names, lambda words: stranger_in(words, names))
+    alone = stranger_in(text, names) if "\n" not in text.strip() else None
+    found = several or ((alone,) if alone else ())
+    if not found or not all(is_told_of_one(one.rest) for one in found):
+        return None
+    called = tuple(one.name for one in found)
+    return visit.told(NobodyCalled(names=called, group=(await visit.group(group_id)).title))
+
+
+def stranger_in(text: str, names: tuple[str, ...]) -> NameInFront | None:
+    """Whom the words begin with that nobody of these is called; None where that is no name."""
     named = _SOMEBODY.match(text)
-    if named is None or "\n" in text.strip() or not is_a_name(named, names):
-        return None
-    found = name_in_front(text, (named["name"],))
-    if found is None or not is_told_of_one(found.rest):
-        return None
-    group = await visit.group(group_id)
-    return visit.told(NobodyCalled(name=named["name"], group=group.title))
+    return name_in_front(text, (named["name"],)) if named and is_a_name(named, names) else None
 
 
 def is_a_name(found: re.Match[str], names: tuple[str, ...]) -> bool:

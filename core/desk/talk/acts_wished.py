@@ -5,7 +5,7 @@ from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQ
 from core.desk.classes.habits import about_reminders, set_lead, set_quiet
 from core.desk.classes.meetings import meetings_to_come
 from core.desk.coached import coached_athletes, coached_ids
-from core.desk.coaching.says import OnlyTheyErase
+from core.desk.coaching.ordering_says import OnlyTheyErase
 from core.desk.commands import (
     AboutMe,
     MyVersion,

@@ -6,7 +6,8 @@ from typing import Final
 from core.desk.coached import Roster, coached_athletes
 from core.desk.coaching.announcing import ask_word
 from core.desk.coaching.ordering import carry_out_order, not_clear
-from core.desk.coaching.says import AthleteHeld, AwayTold, Ordered, WeekEased
+from core.desk.coaching.ordering_says import AwayTold, Ordered
+from core.desk.coaching.says import AthleteHeld, WeekEased
 from core.desk.coaching.telling_for import offer_to_tell
 from core.desk.outcome import Outcome
 from core.desk.talk.not_got import left_over

@@ -1,7 +1,7 @@
 """A coach's message of several wishes: each is done or answered, in its order, or quoted."""
 
-from collections.abc import Awaitable, Callable, Sequence
-from itertools import chain
+from collections.abc import Awaitable, Callable, Iterable, Iterator, Sequence
+from itertools import chain, groupby
 from typing import Final
 
 from core.desk.coached import WhoIsMeant, coached_athletes, coached_groups
@@ -52,7 +52,22 @@ async def matters_of(visit: Visit, text: str) -> tuple[Matter, ...]:
 
     found = matters(text, names, is_whole)
     is_list = "\n" not in text.strip() or all(one.about for one in found)
-    return tuple(chain.from_iterable(of_each(one, names, is_of_each) for one in found)) if is_list else ()
+    each = chain.from_iterable(of_each(one, names, is_of_each) for one in found)
+    return tuple(scores_together(each, names)) if is_list else ()
+
+
+def scores_together(found: Iterable[Matter], names: Sequence[str]) -> Iterator[Matter]:
+    """The scores of several that stand beside each other are told as one matter."""
+
+    def is_score(one: Matter) -> bool:
+        named = name_in_front(one.words, names)
+        return named is not None and is_like_a_score(named.rest)
+
+    for is_told, run in groupby(found, is_score):
+        if is_told:
+            yield Matter("people", ", ".join(one.words for one in run))
+        else:
+            yield from run
 
 
 def of_each(one: Matter, names: Sequence[str], is_of_each: Callable[[str], bool]) -> tuple[Matter, ...]:

@@ -41,6 +41,7 @@ from core.desk.profile.furnishing import SET, as_equipment_change, tell_set
 from core.desk.says import NotText
 from core.desk.scores.bare_loads import SETTING_UP
 from core.desk.scores.correcting import as_correction
+from core.desk.scores.of_several import as_scores_of_several
 from core.desk.scores.tolerating import as_tolerance
 from core.desk.scores.which import WhichSession
 from core.desk.scores.whose import as_score_of_somebody, own_score, tell_about_score
@@ -215,6 +216,8 @@ async def then_still_open(
 
     Whoever asks something is about to answer: it doesn't let go.
     """
+    if question.kind == "score" and question.refs.get("athlete", visit.person.id) != visit.person.id:
+        return done  # it can still be tapped, but nobody is asked twice about somebody else
     now_open = await visit.uow.questions.open_in(visit.chat)
     goes_on = asks and now_open == question and question.kind not in ASKED_BY_PEOPLE | ENTRY
     again = await open_again(visit) or Outcome() if goes_on else await still_open(visit, question)
@@ -426,6 +429,7 @@ READINGS = (
     as_minor,
     as_held_minor,
     as_one_meant,
+    as_scores_of_several,
     BodyFirst(understood, what_is_open),
     each_in_turn(understood),
     beside(as_common_question),

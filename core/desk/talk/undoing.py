@@ -1,15 +1,18 @@
 """`Undo`, `take that back`, `delete Jonas' score`: what was taken last goes, as its own button would do it."""
 
+import re
 from collections.abc import Sequence
 from typing import Final
 
-from core.desk.coached import coached_athletes, coached_groups
+from core.desk.access import admitted
+from core.desk.coached import athlete_in, coached_athletes, coached_groups, coached_ids
 from core.desk.coaching.commands import (
     CallWeekEasy,
     HoldAthlete,
     LetGoHeavier,
     PutVolumeFirst,
     TakeOrdersBack,
+    TakeScoresOff,
     WithdrawSession,
 )
 from core.desk.coaching.ordering import take_orders_back
@@ -23,11 +26,12 @@ from core.desk.commands import (
     TakeScoreBack,
 )
 from core.desk.days import LOOKS_BACK
+from core.desk.errors import AlreadyDone, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.profile.commands import ForgetWord
 from core.desk.profile.weighing import keep_mass
 from core.desk.scores.judging import mark_score
-from core.desk.scores.says import AskWhichGoes, NoSuchScore, OffTheBoard, ScoreLeft
+from core.desk.scores.says import AskWhichGoes, AskWhichIsOff, NoSuchScore, OffTheBoard, ScoreLeft
 from core.desk.scores.scoreboard import renew_board
 from core.desk.scores.taking import in_its_part, take_score_back
 from core.desk.scores.which import shown_since, told_day
@@ -44,6 +48,8 @@ from core.notation.talk.undoing import ScoreGone, asks_to_undo, score_to_go, und
 from core.scaling.values import Spot
 from core.scores.values import Mark
 from core.store.records import Membership, ScoreRecord, ScoreState, SessionRecord
+
+_EACH: Final = re.compile(r"\b(?:both|all|scores)\b", re.IGNORECASE)
 
 __all__ = ["as_undo", "asks_to_undo", "undoing"]
 
@@ -161,16 +167,44 @@ async def deny_of(visit: Visit, athlete: Membership, denied: frozenset[str]) -> 
 
 
 async def off_by_coach(
-    visit: Visit, athlete: Membership, records: Sequence[SessionRecord], numbers: frozenset[str] = frozenset()
+    visit: Visit,
+    athlete: Membership,
+    records: Sequence[SessionRecord],
+    numbers: frozenset[str] = frozenset(),
+    *,
+    all_of_them: bool = False,
 ) -> Outcome | None:
-    """Their last score among these that holds the numbers goes from the board, and stays known."""
+    """Their last score among these that holds the numbers goes from the board, and stays known; which, is asked."""
     for record in records:
         scores = await counting(visit, record, athlete.person_id)
         found = [one for one in scores if numbers <= numbers_in(one.text)]
         if found and record.group_id == athlete.group_id:
+            if len(found) > 1 and not all_of_them:
+                return await which_is_off(visit, record, athlete, found)
             told = [await mark_score(visit, MarkScore(score=one.id, mark="not_counted")) for one in found]
             return sum(told, Outcome())
     return None
+
+
+async def which_is_off(
+    visit: Visit, record: SessionRecord, athlete: Membership, found: Sequence[ScoreRecord]
+) -> Outcome:
+    scores = tuple([await in_its_part(visit, record, one) for one in found])
+    return visit.told(
+        AskWhichIsOff(athlete=athlete.person.name, person=athlete.person_id, session=record.id, scores=scores)
+    )
+
+
+@admitted
+async def take_scores_off(visit: Visit, command: TakeScoresOff) -> Outcome:
+    record = await visit.uow.sessions.find(command.session, await coached_ids(visit))
+    if record is None:
+        raise UnknownThing
+    athlete = await athlete_in(visit.uow, record.group_id, command.person)
+    gone = await off_by_coach(visit, athlete, [record], all_of_them=True)
+    if gone is None:
+        raise AlreadyDone
+    return gone + Outcome(settles=True)
 
 
 async def which_goes(visit: Visit) -> Outcome | None:
@@ -197,7 +231,8 @@ async def undo_line(visit: Visit, text: str, replied_to: int | None) -> Outcome 
 async def remove_of(visit: Visit, text: str, athlete: Membership) -> Outcome:
     """Of the day that is named, else their last."""
     named = await of_day(visit, text)
-    gone = await off_by_coach(visit, athlete, [named] if named else await at_hand(visit))
+    records = [named] if named else await at_hand(visit)
+    gone = await off_by_coach(visit, athlete, records, all_of_them=bool(_EACH.search(text)))
     return gone or visit.told(NoSuchScore(athlete=athlete.person.name))
 
 

@@ -4,8 +4,9 @@ from core.desk.access import admitted
 from core.desk.coached import Roster, athlete_in, coached_athletes, coached_groups, coached_ids
 from core.desk.coaching.commands import HoldAthlete, LookAtAthlete, SeeSession
 from core.desk.coaching.noting import as_fault
+from core.desk.coaching.ordering_says import NothingToLookAt
 from core.desk.coaching.overseeing import give_ok, look_at_athlete, send_version
-from core.desk.coaching.says import AthleteHeld, NobodyHeld, NothingToLookAt
+from core.desk.coaching.says import AthleteHeld, NobodyHeld
 from core.desk.coaching.telling_for import offer_to_tell
 from core.desk.days import RECENT
 from core.desk.errors import UnknownThing

@@ -81,9 +81,12 @@ def order(stretch: Stretch) -> dict[str, Any]:
 
 
 def _lasting(stretch: Stretch, found: dict[str, Any]) -> dict[str, Any]:
-    """`Keep him easy`, of no line and no day, is of all that come."""
-    is_kept = found["step"] == "easier" and says(stretch, "keeps") and found.keys() <= {"step"}
-    return found | {"until": "always"} if is_kept else found
+    """`Keep him easy`, of no line and no day, is of all that come; `easy week` is of this one."""
+    if found != {"step": "easier"}:
+        return found
+    if "week" in stretch.words:
+        return found | {"day": "this week"}
+    return found | {"until": "always"} if says(stretch, "keeps") else found
 
 
 def explains(stretch: Stretch, fields: Mapping[str, Any]) -> bool:

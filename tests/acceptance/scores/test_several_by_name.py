@@ -43,10 +43,62 @@ async def test_whoever_says_that_it_is_wrong_is_asked_which(crew, jonas):
     assert len(asked.labels) == 2
 
 
-async def test_a_coach_tells_several_peoples_scores_in_one_breath(crew, jonas):
-    bo = await crew.has("Bo")
-    await crew.gets("Part A\n5 x 5 deadlifts @ 32/24 kg\n\nPart B\n4 rounds for time\n12 squats\n200 m run")
-    await crew.coach.says("Jonas 15:10, Bo 14:20 scaled")
-    await crew.coach.hears("Noted for Jonas, part 2: 15:10")
-    await crew.coach.hears("Noted for Bo, part 2: 14:20")
-    assert "14:20" in (await bo.hears("Marit noted your score")).text
+AMRAP = "Part A\n5 x 5 deadlifts @ 32/24 kg\n\nPart B\n15 min amrap\n12 squats\n200 m run"
+
+
+@world
+async def bo(crew):
+    person = await crew.has("Bo")
+    await crew.has("Jonas")
+    await crew.gets(AMRAP)
+    return person
+
+
+async def test_the_scores_of_several_are_noted_on_one_screen_with_everybody_who_is_named(crew, bo):
+    await crew.coach.says("Jonas 4+3 scaled, Bo 3+2, Tove 5 and Bo 3")
+    told = await crew.coach.hears("Noted for Monday's session")
+    assert "Jonas, part 2: 4 rounds + 3, scaled" in told.text
+    assert "Bo, part 2: 3 rounds + 2" in told.text
+    assert "Bo, part 2: 3 rounds instead of 3 rounds + 2" in told.text
+    assert "Tove: I know nobody of that name in Harbour crew" in told.text
+    assert "3 rounds + 2" in (await bo.hears("Marit noted your score")).text
+
+
+async def test_what_takes_the_place_of_earlier_scores_is_one_tap_for_all(crew, bo):
+    await crew.coach.says("Jonas 4+3, Bo 3+2")
+    await crew.coach.hears("Noted for Monday's session")
+    await crew.coach.says("Jonas 5+1, Bo 4+2")
+    asked = await crew.coach.hears("Jonas, part 2: 5 rounds + 1 instead of 4 rounds + 3")
+    assert "Bo, part 2: 4 rounds + 2 instead of 3 rounds + 2" in asked.text
+    await crew.coach.presses("Yes, change both", on=asked)
+    noted = await crew.coach.hears("Noted for Monday's session")
+    assert "5 rounds + 1" in noted.text
+    assert "4 rounds + 2" in noted.text
+
+
+async def test_a_score_without_a_number_is_named_and_says_how(crew, bo):
+    await crew.coach.says("Jonas DNF, Bo 3+2")
+    assert "Jonas: “DNF”: I can't tell what score that is" in (await crew.coach.hears("Not noted")).text
+
+
+async def test_an_order_beside_scores_is_carried_out_too(crew, bo):
+    await crew.coach.says("Jonas 4+3, Bo 3+2 and no burpees for Bo this week")
+    await crew.coach.hears("Noted for Monday's session")
+    await crew.coach.hears("Bo, until Sunday 8 March: no burpees")
+
+
+async def test_nobody_who_is_unknown_is_left_out(crew, bo):
+    await crew.coach.says("Tove DNF, Finn 4+1 scaled")
+    await crew.coach.hears("I know nobody called Tove or Finn in Harbour crew")
+
+
+async def test_which_of_two_scores_goes_is_asked(crew, bo):
+    await crew.coach.says("Bo 3+2")
+    await crew.coach.hears("Noted for Bo")
+    await crew.coach.says("Bo 60 kg")
+    await crew.coach.hears("Noted for Bo, part 1")
+    await crew.coach.says("delete Bos score")
+    asked = await crew.coach.hears("Bo has 2 scores there")
+    await crew.coach.presses("Both", on=asked)
+    await bo.hears("off the board for now")
+    await bo.hears("off the board for now")

@@ -183,8 +183,8 @@ async def test_a_small_name_that_nobody_has_is_nobodys_score(crew, ilse):
 async def test_what_each_of_two_did_is_noted_for_both(crew, ilse):
     await crew.has("Bo")
     await crew.coach.says("ilse n bo did 3 rounds each")
-    await crew.coach.hears("Noted for Ilse: 3 rounds")
-    await crew.coach.hears("Noted for Bo: 3 rounds")
+    told = await crew.coach.hears("Ilse: 3 rounds, scaled")
+    assert "Bo: 3 rounds, scaled" in told.text
 
 
 async def test_whether_somebody_may_do_something_is_their_midwifes_to_say(crew, ilse):
@@ -210,5 +210,5 @@ async def test_a_coach_puts_somebodys_score_right_however_it_is_said(crew, ilse,
 async def test_of_several_scores_in_one_message_what_is_asked_tells_whose(crew, ilse):
     await crew.has("Bo")
     await crew.coach.says("ilse got 3+12, bo got 4 or 5 rounds")
-    await crew.coach.hears("Noted for Ilse: 3 rounds + 12")
-    await crew.coach.hears("Bo")
+    told = await crew.coach.hears("Ilse: 3 rounds + 12, scaled")
+    assert "Bo: “4 or 5 rounds”: I can't tell what score that is" in told.text

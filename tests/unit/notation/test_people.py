@@ -5,6 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.notation.people import cut_at_names, name_in_front, words_to_several
+from core.notation.told_of_each import told_of_each
 
 NAMES = ("Ilse Brandt", "Bo", "Tam", "Tam Two", "Anna Berg", "Anna Lund")
 
@@ -62,3 +63,24 @@ def test_a_word_to_several_goes_to_each(text, names, word):
 )
 def test_what_is_told_of_several_is_cut_at_their_names(text, pieces):
     assert cut_at_names(text, ("Ilse", "Bo")) == pieces
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("Bo 3+2, Cal 6+20", [("Bo", "3+2"), ("Cal", "6+20")]),
+        ("Bo got 7+12, Ilse 6+3 and Cal DNF", [("Bo", "7+12"), ("Ilse", "6+3"), ("Cal", "DNF")]),
+        ("scores:\n- Bo 14:20\n- Ilse: 12:10", [("Bo", "14:20"), ("Ilse", "12:10")]),
+        ("Bo and Cal 5 rounds each", [("Bo", "5 rounds"), ("Cal", "5 rounds")]),
+        ("Ilse 5 rounds, scaled, Bo 4+1", [("Ilse", "5 rounds, scaled"), ("Bo", "4+1")]),
+        ("Tove 4+1; bo 3", [("Tove", "4+1"), ("Bo", "3")]),
+        ("Bo 3+2", []),
+        ("Bo 3+2, Cal 6+20 and post it", []),
+        ("hold Bo, Cal 6+20", []),
+    ],
+)
+def test_what_is_told_of_each_of_several_is_theirs_and_nothing_else_is_swallowed(text, told):
+    def stranger(words):
+        return name_in_front(words, ("Tove",))
+
+    assert [tuple(one) for one in told_of_each(text, ("Ilse", "Bo", "Cal"), stranger)] == told

@@ -8,7 +8,7 @@ from bot.words.text import fill, plural
 from bot.words.versions import limit_names
 from bot.words.wording import Button, Worded, wording
 from core.desk.coaching.commands import TakeOrdersBack
-from core.desk.coaching.says import (
+from core.desk.coaching.ordering_says import (
     AwayTold,
     BackTold,
     OnlyTheyErase,

@@ -20,6 +20,7 @@ from core.desk.coaching.commands import (
     OrderLine,
     PutVolumeFirst,
 )
+from core.desk.coaching.ordering_says import NothingToLookAt
 from core.desk.coaching.says import (
     AnswerPassedOn,
     AskWho,
@@ -37,7 +38,6 @@ from core.desk.coaching.says import (
     NobodyHeld,
     NobodyNeedsYou,
     NothingFurther,
-    NothingToLookAt,
     SessionNamed,
     WeekEased,
 )

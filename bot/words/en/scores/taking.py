@@ -190,9 +190,9 @@ def ask_whose(said: AskWhose) -> Worded:
 def nobody_called(said: NobodyCalled) -> Worded:
     return Worded(
         fill(
-            "I know nobody called {name} in {group}, so I've noted nothing. Once they've tapped <i>Start with me</i> "
+            "I know nobody called {names} in {group}, so I've noted nothing. Once they've tapped <i>Start with me</i> "
             "in the group, write it again.",
-            name=said.name,
+            names=" or ".join(said.names),
             group=said.group,
         )
     )
