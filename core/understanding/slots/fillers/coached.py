@@ -70,8 +70,11 @@ def _post(stretch: Stretch) -> Fields | None:
 
 
 def _withdraw(stretch: Stretch) -> Fields:
+    """Of a session its day too: `take yesterday's session down`."""
     said = (stretch.marked.helps(at, "what_word") for at in stretch.helps("what_word"))
-    return {"what": next(said, "session")}
+    what = next(said, "session")
+    day = next(iter(days.days(stretch)), None) if what == "session" else None
+    return {"what": f"{day}'s {what}" if day else what}
 
 
 def _what_if(stretch: Stretch) -> Fields:
