@@ -7,6 +7,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any, Final, NamedTuple
 
+from core.notation.calendar.moments import DAY_WORD
 from core.notation.people import find_name, spellings
 
 # Where a wish may end: behind a sentence or a comma, or before a joint.
@@ -42,9 +43,7 @@ _SAME: Final = re.compile(
 )
 
 # `Whats friday again? move it to 7`: the session of the day that was asked about.
-_DAY: Final = re.compile(
-    r"\b(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?\b", re.IGNORECASE
-)
+_DAY: Final = re.compile(rf"\b{DAY_WORD}\b", re.IGNORECASE)
 _IT: Final = re.compile(r"(?<=\bmove )(?:it|that)\b", re.IGNORECASE)
 
 IsWhole = Callable[[str], bool]

@@ -6,6 +6,7 @@ from typing import Final, NamedTuple
 
 from dateutil import parser as dates
 
+from core.notation.calendar.moments import DAY_WORD
 from core.sessions.values import BlockKind
 
 _KINDS = {
@@ -36,7 +37,7 @@ _MONTHS = (
     "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"
     "|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?"
 )
-_DAY_NAME = r"(?:(?:mon|tues?|wed(?:nes|s)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?|day [1-7])"
+_DAY_NAME = rf"(?:{DAY_WORD}|day [1-7])"
 # `Monday:`, `Tues -`; with its date it needs no mark behind it. One that is all there is may say in a bracket what of.
 _DAY = re.compile(
     rf"^[\W_]*{_DAY_NAME}"
@@ -58,7 +59,7 @@ _NUMBERED = re.compile(
 _SPACED = re.compile(r"^\s*([0-9]{1,2})(\s)(?=([0-9]{1,3}\s?(?:cal|k?m|s|sec)?\s?[a-z]))")
 
 _MONTHS_A_YEAR = 12
-_WEEKDAY = r"(?:(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?[ ,.\-]{1,3})?"
+_WEEKDAY = rf"(?:{DAY_WORD}[ ,.\-]{{1,3}})?"
 DATE = re.compile(
     rf"\b{_WEEKDAY}(?:(?P<iso>20[0-9]{{2}}-[01][0-9]-[0-3][0-9])"
     rf"|(?P<dotted>[0-3]?[0-9]\.[01]?[0-9]\.20[0-9]{{2}})"

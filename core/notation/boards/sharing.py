@@ -6,6 +6,7 @@ from dataclasses import replace
 from core.measures import MassUnit
 from core.notation.boards.drafts import Placed
 from core.notation.boards.reading import Reading
+from core.notation.calendar.moments import DAY_WORD
 from core.notation.lines.naming import CARRIED, HELD
 from core.notation.lines.pieces import Piece, complete
 from core.notation.names.catalogued import Lexicon
@@ -20,7 +21,7 @@ _SAME = re.compile(
 # `kb only`, `one dumbbell for all of it`, `sandbag wed`
 _FOR_ALL = re.compile(
     rf"(?:an? |the |only )?(?:{HELD.pattern})(?: only| day| for (?:all|everything|the whole thing)(?: of it)?"
-    r"| (?:mon|tues?|wed|thurs?|fri|sat|sun)[a-z]*)"
+    rf"| {DAY_WORD}s?)"
 )
 
 

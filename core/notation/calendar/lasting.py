@@ -17,7 +17,7 @@ _TOMORROW: Final = re.compile(rf"\b{TOMORROW}\b")
 _DAY_ALONE: Final = re.compile(rf"\b(?:this |next |coming )?(?P<day>{DAY_WORD})s?\b(?!'s)")
 _NEXT_WEEK: Final = re.compile(r"\b(?:for )?(?:all |the whole )?(?:of )?next week\b")
 _UNTIL: Final = re.compile(
-    r"\b(?:until|till|til|through|back on|back|to(?= (?:mon|tue|wed|thu|fri|sat|sun|[0-9])))\s(?P<day>.{3,20}?)"
+    rf"\b(?:until|till|til|through|back on|back|to(?= (?:{DAY_WORD}\b|[0-9])))\s(?P<day>.{{3,20}}?)"
     r"(?=$|,|\bwith\b|\bonly\b|\bno\b|\bjust\b|\bi\b)"
 )
 _DAYS: Final = re.compile(

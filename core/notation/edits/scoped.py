@@ -10,13 +10,14 @@ from core.movements.lookup import Catalogue
 from core.notation.boards.clauses import clauses
 from core.notation.boards.headings import day
 from core.notation.boards.session import read_session
+from core.notation.calendar.moments import DAY_WORD
 from core.notation.edits.retelling import part_named
 from core.notation.text import Row, plain, rows
 
 _LONGEST: Final = 160
 _DAYS: Final = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 _DAY: Final = re.compile(
-    r"\b(?:(?:on|in|for|of)\s)?(?P<day>mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?(?:'?s)?\b[,:]?\s?",
+    rf"\b(?:(?:on|in|for|of)\s)?(?P<day>{DAY_WORD})(?:'?s)?\b[,:]?\s?",
     re.IGNORECASE,
 )
 _TURN: Final = re.compile(

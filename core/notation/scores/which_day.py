@@ -3,6 +3,7 @@
 from datetime import date, timedelta
 from typing import Final
 
+from core.notation.calendar.moments import weekday_of
 from core.notation.scores.wording import says
 from core.notation.text import plain
 
@@ -10,7 +11,6 @@ _TODAY: Final = says("of_today")
 _YESTERDAY: Final = says("of_yesterday")
 _WEEKDAY: Final = says("of_a_weekday")
 _AROUND: Final = says("around_a_day")
-_WEEKDAYS: Final = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 _A_WEEK: Final = 7
 
 
@@ -20,7 +20,7 @@ def day_told(text: str, today: date) -> date | None:
     if _YESTERDAY.search(words):
         return today - timedelta(days=1)
     if named := _WEEKDAY.search(words):
-        weekday = _WEEKDAYS.index(next(one for one in named.groups() if one)[:3])
+        weekday = weekday_of(next(one for one in named.groups() if one))
         return today - timedelta(days=(today.weekday() - weekday) % _A_WEEK)
     return today if _TODAY.search(words) else None
 

@@ -6,6 +6,8 @@ from functools import cache
 from pathlib import Path
 from typing import Any, Final, NamedTuple
 
+from core.notation.calendar.moments import DAY_WORD
+
 _TABLE: Final[dict[str, Any]] = tomllib.loads(
     Path(__file__).with_name("wording.toml").read_text(encoding="utf-8")
 )
@@ -27,7 +29,7 @@ class Role(NamedTuple):
 
 def _in_full(shape: str) -> str:
     while _PART.search(shape):
-        shape = _PART.sub(lambda part: _TABLE["parts"][part[1]], shape)
+        shape = _PART.sub(lambda part: DAY_WORD if part[1] == "day" else _TABLE["parts"][part[1]], shape)
     return shape
 
 
