@@ -19,6 +19,7 @@ from bot.words.text import listed
 from bot.words.versions import (
     caution_words,
     eased_words,
+    effort_words,
     in_minutes_words,
     in_turn,
     line_words,
@@ -265,7 +266,7 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
             told = [*range_, *pacing_words(expected)]
             yield from [f"    Expected: {' '.join(told)}"] if told else []
     if outcome.effort_at_most is not None:
-        yield f"  Effort {outcome.effort_at_most} of 10 at most, rest whenever you like."
+        yield f"  Effort {effort_words(outcome.effort_at_most)}. Rest whenever you like."
     yield from (f"  Take care: {caution_words(one)}" for one in outcome.cautions)
     yield from (f"  For the coach: {need_words(one, profile.units)}" for one in outcome.needs_coach)
 

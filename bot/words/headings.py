@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from core.measures import AmountUnit
 from core.scaling.values import Because, VersionBlock
-from core.sessions.values import EASY, Format
+from core.sessions.values import EASY, Effort, Format
 
 MINUTE = 60
 _ONCE = frozenset({Format.MAX_REPS, Format.MAX_LOAD, Format.TIME_TRIAL, Format.AMRAP})
@@ -43,9 +43,9 @@ def _what(block: VersionBlock) -> str:
 
 
 def _pace(block: VersionBlock) -> str:
-    """How fast what isn't scored is done: steady is more than easy, where the coach wants it so."""
-    effort = block.effort
-    return "at an easy pace" if effort is None or effort.is_easy else "at a steady pace"
+    """How fast what isn't scored is done: steady is more than easy, for whoever may and where the coach wants it so."""
+    effort = block.effort or Effort(high=block.pace)
+    return "at a steady pace" if (effort.high or 0) > EASY else "at an easy pace"
 
 
 def _then_rest(block: VersionBlock) -> str:
@@ -71,7 +71,7 @@ def _intervals(block: VersionBlock) -> str:
         return f"Every {_each(block.every_s)}{rounds}"
     if not block.rounds or all(line.unit is AmountUnit.SECONDS for line in block.lines):
         return f"Intervals{rounds}"
-    return f"{_counted(block, '').capitalize()}{', each for time' if block.scored else ' at an easy pace'}"
+    return f"{_counted(block, '').capitalize()}{', each for time' if block.scored else f' {_pace(block)}'}"
 
 
 def _is_cut_short(block: VersionBlock, work_s: float) -> bool:
@@ -181,7 +181,9 @@ GENTLY: dict[Format, Callable[[VersionBlock], str]] = {
     Format.HOLD: _hold_gently,
     Format.MAX_REPS: lambda block: _in_sets(block, _most_gently(block)),
     Format.MAX_LOAD: _heaviest_gently,
-    Format.TIME_TRIAL: lambda block: f"At an easy, even pace{_cap(block)}",
+    Format.TIME_TRIAL: lambda block: (
+        f"{_pace(block).replace(' pace', ', even pace').capitalize()}{_cap(block)}"
+    ),
 }
 
 

@@ -212,6 +212,21 @@ def eased_words(easing: Easing, *, is_told: bool = False) -> str:
     return f"{share} of the work{'' if is_told else WHY_LESS[easing.of]}"
 
 
+# How breath tells an effort, on the scale of 0 to 10: moderate is 5 and 6, where one talks and doesn't sing (talk test
+# and scale of effort: American College of Sports Medicine, guidelines for exercise testing and prescription; from memory).
+TALKS = {
+    4: "you can chat as you go",
+    5: "you can talk, but wouldn't sing",
+    6: "you can talk in short sentences",
+}
+
+
+def effort_words(effort: int) -> str:
+    """`6 of 10 at most: you can talk in short sentences`."""
+    talks = TALKS.get(max(effort, min(TALKS)))
+    return f"{effort} of 10 at most" + (f": {talks}" if talks else "")
+
+
 def in_minutes_words(version: Version) -> str:
     """That it was cut for want of time, and to how much."""
     return f"Cut to fit your {number(version.in_minutes or 0)} minutes, warm-up and rests included."

@@ -136,7 +136,8 @@ class Turn(Value):
 class VersionBlock(Value):
     """`buy_in` and `cash_out` are numbered from 1 each, like `lines`; `rest_stations` as in the written block.
 
-    `effort`: how hard the coach wants it, as far as that is for them.
+    `effort`: how hard the coach wants it, as far as that is for them; `pace`: no harder than so, 0-10, where
+    something caps their effort.
     """
 
     block: int
@@ -149,6 +150,7 @@ class VersionBlock(Value):
     work_s: float | None = None
     rest_s: float | None = None
     effort: Effort | None = None
+    pace: int | None = None
     notes: str | None = None
     scored: bool = True
     counts: Counts | None = None

@@ -7,7 +7,7 @@ from core.athletes.complaints import sides_of
 from core.athletes.limits import Limit, SessionRule, limit, to_mention
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
-from core.movements.values import Demand, Variant
+from core.movements.values import Demand, Pattern, Variant
 from core.scaling.athlete import Athlete
 from core.scaling.blocks import Chosen, chosen_blocks
 from core.scaling.costs import Costs
@@ -130,10 +130,11 @@ def _version_block(chosen: Chosen, athlete: Athlete) -> VersionBlock:
         rest_s=block.rest_s,
         rest_stations=block.rest_stations,
         effort=block.effort and block.effort.at_most(athlete.effort_at_most or (NOT_HARD if eases else None)),
+        pace=athlete.effort_at_most,
         notes=block.notes,
         scored=block.scored
         and athlete.scored
-        and not (is_easy(block) or _tries_a_joint(block, done, athlete)),
+        and not (is_easy(block) or _tries_a_joint(block, done, athlete) or _goes_gently(done, athlete)),
         counts=block.counts,
         buy_in=buy_in,
         lines=lines,
@@ -146,6 +147,14 @@ def _version_block(chosen: Chosen, athlete: Athlete) -> VersionBlock:
 def _tries_a_joint(block: Block, done: Iterable[tuple[LinePlan, Option]], athlete: Athlete) -> bool:
     """Whether as much as goes would be asked of what stands in for a sore joint's sake: nobody tests that."""
     return block.format in AS_MUCH_AS_GOES and any(athlete.spares_a_joint(plan.ways[0]) for plan, _ in done)
+
+
+def _goes_gently(done: Iterable[tuple[LinePlan, Option]], athlete: Athlete) -> bool:
+    """Whether a part is nothing but ways to go that are kept easy for something's sake: nobody times those."""
+    ways = [option.way for _, option in done if option.way is not None]
+    return bool(ways) and all(
+        one.movement.pattern is Pattern.TRAVEL and athlete.must_spare(one) for one in ways
+    )
 
 
 def _left_out(number: int, plan: BlockPlan) -> VersionBlock:

@@ -50,8 +50,11 @@ async def test_a_coachs_easy_week_is_everybodys_until_sunday(crew, ilse):
     assert "no ranks" in eased.text
     await ilse.says("/today")
     version = (await ilse.hears("Your version")).text
-    assert "Today: an easy week. About two thirds of the work, at an effort of 6 of 10 at most." in version
-    assert "3 rounds at an easy pace" in version
+    assert (
+        "About two thirds of the work, at an effort of 6 of 10 at most: you can talk in short sentences."
+        in version
+    )
+    assert "3 rounds at a steady pace" in version
     await gets_another(crew, days=7)
     assert "5 rounds for time" in await told(ilse)
 
@@ -83,7 +86,7 @@ async def test_an_easy_week_may_be_called_in_any_words(crew, ilse, said):
 async def test_an_athletes_own_easy_week_is_theirs(crew, ilse):
     await ilse.says("I need an easy week")
     await ilse.hears("Noted: an easy week, until")
-    assert "3 rounds at an easy pace" in (await ilse.hears("Your version")).text
+    assert "3 rounds at a steady pace" in (await ilse.hears("Your version")).text
     await ilse.presses("Today is different")
     await ilse.presses("As usual again", on=await ilse.hears("What's different today?"))
     await ilse.hears("As usual again, then")
@@ -238,7 +241,7 @@ async def test_whoever_stays_gentle_is_asked_again_later(crew, gentle):
 
 async def test_all_rounds_of_an_eased_version_are_all_of_it(crew, ilse):
     await ilse.says("I need an easy week")
-    await ilse.hears("3 rounds at an easy pace")
+    await ilse.hears("3 rounds at a steady pace")
     await ilse.says("3 rounds in 9:10")
     noted = await ilse.hears("")
     assert "Did you stop" not in noted.text

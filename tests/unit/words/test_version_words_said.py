@@ -1,5 +1,6 @@
 """What is said beside a version: gently where nothing is to be chased, and no reason twice."""
 
+import re
 from decimal import Decimal
 
 import pytest
@@ -7,7 +8,7 @@ import pytest
 from bot.words.aloud import aloud_words
 from bot.words.headings import block_heading
 from bot.words.reasons import reason_words
-from bot.words.versions import in_turn, what_words
+from bot.words.versions import effort_words, in_turn, what_words
 from core.athletes.values import Screening
 from core.measures import MassUnit
 from core.scaling.values import Because, Change, Instead, Reason, Say
@@ -40,12 +41,33 @@ def test_who_goes_easy_is_not_told_to_do_as_much_as_they_can(text, gently):
     assert block_heading(version(text, athlete("Bo", owns=["bike", "kettlebell 16 24"])).blocks[0]) != gently
 
 
-@pytest.mark.parametrize("text", ["AMRAP 12\n10 air squats", "4 rounds for time\n10 air squats"])
-def test_whoever_has_a_cap_on_their_effort_chases_nothing(text):
-    mother = athlete("Signe", limits=("after-birth-middle",))
-    (block,) = version(text, mother).blocks
+@pytest.mark.parametrize(
+    "text",
+    [
+        "AMRAP 12\n10 air squats",
+        "4 rounds for time\n10 air squats",
+        "6 x 1000 m bike, rest 90 s",
+        "2000 m bike for time",
+    ],
+)
+@pytest.mark.parametrize(
+    "limit", ["after-birth-middle", "high-blood-pressure", "beta-blockers", "osteoporosis", "pregnancy"]
+)
+def test_whoever_has_a_cap_on_their_effort_chases_nothing(text, limit):
+    (block,) = version(text, athlete("Signe", limits=(limit,), owns=["bike"])).blocks
     assert not block.scored
-    assert "at an easy pace" in block_heading(block)
+    assert re.search("at a steady(, even)? pace", block_heading(block).lower())
+    assert "for time" not in block_heading(block)
+
+
+def test_a_cap_on_the_effort_is_told_by_breath():
+    assert effort_words(6) == "6 of 10 at most: you can talk in short sentences"
+    assert effort_words(2) == "2 of 10 at most: you can chat as you go"
+
+
+def test_a_run_that_is_kept_easy_for_a_joint_is_not_timed():
+    (block,) = version("6 x 400 m run, rest 90 s", athlete("Bo", limits=("low-back",))).blocks
+    assert block_heading(block) == "6 rounds at an easy pace, 90 s rest after each"
 
 
 def test_whoever_goes_easy_keeps_the_sets_of_a_hold():

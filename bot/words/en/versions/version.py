@@ -12,6 +12,7 @@ from bot.words.versions import (
     caution_words,
     cue_words,
     eased_words,
+    effort_words,
     in_minutes_words,
     in_turn,
     what_words,
@@ -34,7 +35,7 @@ from core.desk.versions.says import (
 )
 from core.measures import AmountUnit, MassUnit, as_marked, in_words
 from core.scaling.values import Improvised, Version, VersionBlock, VersionLine
-from core.sessions.values import Block, BlockKind, Session
+from core.sessions.values import EASY, Block, BlockKind, Session
 
 
 def head(version: Version) -> str:
@@ -107,10 +108,11 @@ def today(said: ShowVersion) -> str:
     what = dict.fromkeys(different_words(one) for one in said.different)  # two may call one week easy
     told = [fill("Today: {what}.", what=listed(list(what)))] if what else []
     easing, effort = said.version.easing, said.version.effort_at_most
-    if easing is not None and not said.version.is_less:
-        told.append(f"An effort of {effort} of 10 at most.")
-    elif easing is not None:
-        told.append(f"{eased_words(easing, is_told=bool(told))}, at an effort of {effort} of 10 at most.")
+    is_less = easing is not None and said.version.is_less
+    if easing is not None and is_less and effort is not None:
+        told.append(f"{eased_words(easing, is_told=bool(told))}, at an effort of {effort_words(effort)}.")
+    elif effort is not None:
+        told.append(f"An effort of {effort_words(effort)}.")
     if said.version.in_minutes is not None:
         told.append(in_minutes_words(said.version))
     return " ".join(told)
@@ -285,7 +287,8 @@ def ending(said: ShowVersion) -> str:
     stop = "Stop if something hurts or feels wrong."
     scored = [said.session.blocks[one.block - 1] for one in said.version.blocks if one.scored]
     if not scored:
-        return f"Keep it easy today: nothing to chase, no rank, rest whenever you like. {stop}"
+        how = "steady" if (said.version.effort_at_most or 0) > EASY else "easy"
+        return f"Keep it {how} today: nothing to chase, no rank, rest whenever you like. {stop}"
     told = [f"<code>{one}</code>" for one in dict.fromkeys(map(example, scored))]
     if len(told) > 1:
         return f"{stop} Done? Write me what you did in each part, like {listed(told)}."
