@@ -96,6 +96,7 @@ class Demand(StrEnum):
     SPINAL_LOAD = "spinal-load"
     ARCH = "arch"  # the back arches against its own weight
     SPINE_BEND = "spine-bend"  # the back rounds under effort: sit-ups
+    ROUNDING = "rounding"  # the back rounds, with nothing to lift
     FORWARD_BEND = "forward-bend"  # leaning over from the hips under effort
     LEANT = "leant"  # leaning over under a weight, held up by a hand
     TWIST = "twist"
