@@ -4,7 +4,7 @@ from math import ceil, floor
 from typing import NamedTuple
 
 from core.measures import AmountUnit
-from core.movements.values import Movement, Pattern, Variant
+from core.movements.values import Movement, Part, Pattern, Variant
 from core.scaling.doses import dose_of
 from core.sessions.values import Block, Format, Line
 
@@ -116,6 +116,8 @@ def amount_of(asked: Asked, written: Done, to: Done) -> Amount:
         amount = _carried(amount, asked, written, to, unit)
         amount = _of_one_side(amount, unit, variant, clocked=asked.clocked) if parted else amount
     whole = amount
+    if amount is not None and _counts_pairs(asked, written, to, unit):
+        amount = _of_one_side(amount, unit, variant, clocked=asked.clocked)
     if amount is not None and to != written:
         amount = _within_its_turn(_as_long_as_usual(amount, asked, written, to, unit), asked, to, unit)
     if movement.k is None:
@@ -125,6 +127,14 @@ def amount_of(asked: Asked, written: Done, to: Done) -> Amount:
     one_side = sides != "both" and not per_side and not asked.one_side
     less = amount / whole if amount and whole else 1.0
     return Amount(unit, per_side, amount, counted / 2 if counted and one_side else counted, less)
+
+
+def _counts_pairs(asked: Asked, written: Done, to: Done, unit: AmountUnit) -> bool:
+    """Whether both legs do at once what the coach counts by each: steps and lunges, as squats."""
+    if unit is not AmountUnit.REPS or asked.per_side or asked.top is not None:
+        return False
+    in_turn = written[0].sides_of(written[1]) == "alternating" and to[0].sides_of(to[1]) == "both"
+    return in_turn and {one.main_of(way) for one, way in (written, to)} == {Part.SQUAT}
 
 
 def _within_its_turn(amount: float, asked: Asked, to: Done, unit: AmountUnit) -> float:

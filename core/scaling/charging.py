@@ -21,7 +21,7 @@ from core.scaling.careful import (
     times_unheld,
 )
 from core.scaling.costs import Charge, tenths
-from core.scaling.enough import goes_often
+from core.scaling.enough import goes_often, most_new, most_shown
 from core.scaling.fit import ABOUT, Fit
 from core.scaling.gear import Load
 from core.scaling.ways import Grip, LinePlan, Near, Way
@@ -339,7 +339,8 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
     work, costs = lift.work, lift.work.plan.costs
     if lift.light_set or _is_half_as_heavy(lift):
         least = LEAST_FRESH.get(work.way.movement.pattern, FEWEST_LIGHT)
-        few = (work.way.amount or 0) * part < least
+        safe = max(FEW_EASY, min(most_new(lift, fitting), most_shown(lift)))
+        few = (work.way.amount or 0) * part < min(least, safe)
         yield Charge("few_of_light", costs.few_of_light if few and _may_do_more(lift, fitting) else 0)
     elif part < 1 and not (work.volume_first and lift.as_meant):
         far = FAR_FEWER if lift.task is not None and lift.task.light_duty else inf

@@ -1,8 +1,9 @@
 """How much of a set is enough for whom: what leaves them breath, what keeps its form, what a coach gives beginners."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from math import inf
 
+from core.ability.evidence import Shown
 from core.measures import AmountUnit
 from core.movements.values import Demand, Part
 from core.scaling.athlete import Athlete
@@ -30,6 +31,8 @@ SORE_SHARE = 2 / 3
 # fall is what must not be; and holds so long what nobody saw them hold (estimates).
 CAREFUL_SHARE, FRAIL_SHARE = 2 / 3, 1 / 2
 FIRST_HOLD_S, FIRST_LEAN_S = 20.0, 25.0
+# What moves less than so much of what was shown is easier (estimate: nobody knows a ratio to the tenth).
+EASIER, TIMES_EASIER = 0.9, 2.0
 
 # Many of what is light instead of a few heavy ones: so long all their sets last together, and so many are left at least
 # (estimates: three sets of ten or twelve a side for five heavy fives, common practice).
@@ -60,15 +63,20 @@ def most_of(work: Work) -> float:
     return SORE_SHARE if moved else 1.0
 
 
-def careful_of(work: Work, whole: Fit) -> float:
-    """The share of the amount that whoever takes care does of what they may hardly do, counted as it comes again."""
+def careful_of(lift: Lift, whole: Fit) -> float:
+    """The share of the amount that whoever takes care does of what they may hardly do, counted as it comes again.
+
+    Of an easier way never fewer than a harder one has shown.
+    """
+    work = lift.work
     way, athlete = work.way, work.athlete
     if not (athlete.takes_care and way.amount and way.set_amount) or work.plan.heavy:
         return 1.0
     if way.is_hold:
         first = FIRST_HOLD_S if way.demands & DOWN else FIRST_LEAN_S
         return 1.0 if athlete.capacity.knows(way.movement) else min(1.0, first / way.amount)
-    once = min(share_at_once(athlete) * likely(whole), most_shown(work)) / way.set_amount * work.plan.rung
+    reps = max(min(share_at_once(athlete) * likely(whole), most_shown(lift)), shown_by_harder(lift))
+    once = reps / way.set_amount * work.plan.rung
     pieces = 1.0 if athlete.is_frail else work.plan.pieces
     return min(1.0, once * pieces) if way.counts_reps else 1.0
 
@@ -89,21 +97,41 @@ def goes_often(lift: Lift, fitting: Fit) -> bool:
     return FEWEST_LIGHT / amount * task.set_amount <= task.window.high * likely(fitting)
 
 
-def most_shown(work: Work) -> float:
-    """Of squats and the like as many as whoever mustn't fall does again of the most that they ever showed."""
-    athlete, way = work.athlete, work.way
+def most_shown(lift: Lift) -> float:
+    """Of squats and the like as many as whoever mustn't fall does again of the most that they ever showed.
+
+    What they showed of a harder way speaks of an easier one: twice as many go (estimate).
+    """
+    athlete, way = lift.work.athlete, lift.work.way
     if not (athlete.is_frail and way.counts_reps):
         return inf
-    shown = max((one.reps for one in athlete.capacity.tests if one.kin.pattern == way.kin.pattern), default=0)
-    return max(1.0, float(int(CAREFUL_SHARE * shown))) if shown else inf
+    shown = max((one.reps for one in _alike(lift) if not _is_harder(one, lift)), default=0.0)
+    most = float(int(CAREFUL_SHARE * shown)) or TIMES_EASIER * shown_by_harder(lift)
+    return max(1.0, most) if most else inf
 
 
-def most_new(work: Work, whole: Fit) -> float:
+def shown_by_harder(lift: Lift) -> float:
+    """As many as they did of what is harder than this, and of its kind."""
+    return max((one.reps for one in _alike(lift) if _is_harder(one, lift)), default=0.0)
+
+
+def _alike(lift: Lift) -> Iterator[Shown]:
+    kin = lift.work.way.kin
+    return (one for one in lift.work.athlete.capacity.tests if kin.k and one.kin.pattern == kin.pattern)
+
+
+def _is_harder(shown: Shown, lift: Lift) -> bool:
+    """Whether more was moved, weighed by how much of it each way lets one move."""
+    return EASIER * shown.relative_kg > lift.moved_kg / lift.work.way.variant.ratio.value
+
+
+def most_new(lift: Lift, whole: Fit) -> float:
     """With a weight that they never showed as many as half of what surely goes, for whoever is new."""
+    work = lift.work
     if not (work.athlete.is_new and work.way.grips) or work.plan.works_up or work.is_shown:
         return inf
     share = FRAIL_SHARE if work.athlete.is_frail else CAREFUL_SHARE
-    return max(1.0, float(int(share * whole.cautious)))
+    return max(1.0, float(int(share * whole.cautious)), shown_by_harder(lift))
 
 
 def enough_of(work: Work) -> float:
@@ -137,14 +165,18 @@ def least_of(work: Work) -> float:
 def longest_of(work: Work, *, light_set: bool = False) -> float:
     """The share of the amount above which nobody does more of what is light: slow ones make a set sooner.
 
-    Ten are enough for the sake of a joint.
+    In place of a few heavy ones ten are enough for the sake of a joint, and eight of what the legs drive overhead.
     """
     way = work.way
     if not (way.amount and way.set_s):
         return inf
-    if light_set and work.athlete.spares_a_joint(work.plan.ways[0]):
-        return max(1.0, SOME_EASY / way.amount)
-    return max(1.0, way.dose.most_s / way.set_s, FEWEST_LIGHT / way.amount if light_set else 0.0)
+    usual = max(1.0, way.dose.most_s / way.set_s)
+    if not light_set:
+        return usual
+    driven = Demand.OVERHEAD in way.variant.demands and Part.SQUAT in way.movement.trains_of(way.variant)
+    if driven or work.athlete.spares_a_joint(work.plan.ways[0]):
+        return max(1.0, (FEWEST_LIGHT if driven else SOME_EASY) / way.amount)
+    return max(usual, FEWEST_LIGHT / way.amount)
 
 
 def _of_the_unused(work: Work) -> float:

@@ -19,6 +19,8 @@ BACK_SHARE = 0.7
 # sore under such a cap is only moved, ten times in place of a heavy few (estimates).
 LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 0.35, 1 / 6, 10.0
 LIGHT_OF_ALL = 2 / 3
+# Whoever goes easy does at least so many in place of a heavy few.
+EASY_REPS = 8.0
 # Overhead what is too heavy falls on somebody, where a squat or a row only stays down: of what nobody saw whoever goes
 # easy or has a cap on their effort lifts at most half of what goes once, and so does whoever was written something
 # else; whoever takes care half of what goes so often, and half as much of a bag who isn't used to it (estimates). A bag
@@ -71,8 +73,8 @@ def most_kg(athlete: Athlete, plan: LinePlan, way: Way, grip: Grip) -> float:
         return cap
     begins = athlete.goes_easy(way) and not athlete.is_trained
     counts = begins or athlete.light_duty or athlete.catalogue.implement(grip.hold.implement).improvised
-    often = way.set_amount if counts and _is_unseen(athlete, way) else None
-    cap = min(cap, _filled_kg(athlete, way, grip), _light_of_all(athlete, plan, grip))
+    often = max(way.set_amount or 1.0, EASY_REPS) if counts and _is_unseen(athlete, way) else None
+    cap = min(cap, _filled_kg(athlete, way, grip), _light_of_all(athlete, plan, way, grip))
     once = _share_of_once(athlete, plan, way, grip) * sure_kg(athlete, way, often or 1.0)
     return min(cap, max(0.0, min(once, _light_kg(athlete, plan, way)) / grip.per_kg))
 
@@ -99,10 +101,14 @@ def _share_of_once(athlete: Athlete, plan: LinePlan, way: Way, grip: Grip) -> fl
     return _easy_share(athlete) if goes_easy else BREATHING_SHARE if athlete.must_breathe else inf
 
 
-def _light_of_all(athlete: Athlete, plan: LinePlan, grip: Grip) -> float:
-    """What is light among the weights that are there: of several never the heaviest."""
+def _light_of_all(athlete: Athlete, plan: LinePlan, way: Way, grip: Grip) -> float:
+    """What is light among the weights that are there, where it should be: of several never the heaviest.
+
+    Nor overhead, unseen, for whoever has a joint to mind in it.
+    """
     loads = athlete.gear.loads(*grip.held)
-    return max(LIGHT_OF_ALL * loads[0].value, loads[-1].value) if plan.light and loads else inf
+    light = plan.light or (_is_unseen(athlete, way) and athlete.joint_in(way) is not None)
+    return max(LIGHT_OF_ALL * loads[0].value, loads[-1].value) if light and loads else inf
 
 
 def _light_kg(athlete: Athlete, plan: LinePlan, way: Way) -> float:

@@ -149,7 +149,7 @@ def _bounded(lift: Lift, whole: Fit) -> tuple[Dose, ...] | None:
     """
     assert lift.task is not None
     safe, enough = most_of(lift.work), enough_of(lift.work)
-    part, least = min(safe, enough, careful_of(lift.work, whole)), least_of(lift.work)
+    part, least = min(safe, enough, careful_of(lift, whole)), least_of(lift.work)
     brief = whole if part == 1 else fit(lift.task, lift.moved_kg, part)
     if brief.light > 0 and part < least:
         part, brief = least, fit(lift.task, lift.moved_kg, least)
@@ -310,7 +310,8 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
         return
     if work.plan.heavy and (task.light_duty or work.athlete.is_new):
         some = FEWEST_LIGHT if work.athlete.is_sore(work.way) else SOME_EASY
-        most = min(most_shown(work), most_new(work, whole), MOST_FRESH if is_for_speed(work.way) else inf)
+        most = min(most_shown(lift), most_new(lift, whole), MOST_FRESH if is_for_speed(work.way) else inf)
+        most = min(most, FEWEST_LIGHT) if Demand.OVERHEAD in work.way.variant.demands else most
         yield from (few / amount for few in (FEW_EASY, some, FEWEST_LIGHT) if amount < few <= most)
     if lift.light_set:
         yield _of_a_light_set(lift, task, whole, amount)
@@ -345,7 +346,7 @@ def _of_a_light_set(lift: Lift, task: Task, whole: Fit, amount: float) -> float:
     overhead = lift.work.athlete.sits and Demand.OVERHEAD in way.variant.demands
     few = SOME_EASY if lift.work.athlete.is_unused else FEWEST_LIGHT if overhead else MOST_LIGHT
     most = MOST_FRESH if is_for_speed(way) else few
-    return min(max(hard, 1), most, most_shown(lift.work), most_new(lift.work, whole)) / amount
+    return min(max(hard, 1), most, most_shown(lift), most_new(lift, whole)) / amount
 
 
 def _more(lift: Lift, task: Task, whole: Fit, amount: float) -> Iterator[float]:

@@ -146,3 +146,16 @@ def test_ten_are_enough_for_the_sake_of_a_joint():
     who = athlete(experience="trained", owns=["dumbbell 6", "chair"], limits=("knee",))
     squats = lines("5 sets of 5 back squats 60/40 kg, rest 2 min", who)[0]
     assert 8 <= squats.amount <= 10
+
+
+def test_steps_that_become_squats_count_pairs():
+    """Forty for each worn knee are twice what twenty in turn were."""
+    line = only_line("4 rounds for time\n20 walking lunges", athlete(limits=("knee",), owns=["chair"]))
+    assert (line.movement, line.amount) == ("air squat", 12)
+
+
+def test_what_the_legs_drive_overhead_is_not_made_up_by_number():
+    line = only_line(
+        "5 x 3 push press @ 50 kg\nrest 2 min", athlete(mass=78, sex="male", owns=["backpack to 20"])
+    )
+    assert (line.amount or 0) <= 8

@@ -84,3 +84,48 @@ def test_whoever_sits_stretches_for_a_stretch():
     who = athlete(limits=("seated",), owns=["wheelchair"])
     line = only_line("2 rounds, not for time\n30 s hamstring stretch each side", who)
     assert "stretch" in line.movement
+
+
+def test_what_is_held_on_the_feet_over_the_floor_is_for_whoever_may_strain():
+    """A gate that holds for a plank holds for its kin at the same step."""
+    held = [
+        variant
+        for movement in catalogue().movements
+        if "plank" in movement.id and movement.unit_of(movement.variants[0]) is AmountUnit.SECONDS
+        for variant in movement.variants
+        if {Demand.FLOOR, Demand.LEGS} <= set(variant.demands)
+        and not {Demand.KNEELING, Demand.ARMS_BEHIND} & set(variant.demands)
+    ]
+    assert len(held) > 3
+    assert all(Demand.BREATH_HOLDING in one.demands for one in held)
+
+
+def test_thin_bones_round_no_back_with_or_without_a_weight():
+    who = athlete(limits=("osteoporosis",), owns=["chair", "table"])
+    line = only_line("3 rounds, no hurry\n8 cat-cows", who)
+    assert line.movement == "rock-back"
+
+
+def test_a_sore_shoulder_stretches_with_a_low_arm():
+    line = only_line("3 rounds, no hurry\n45 s chest stretch", athlete(limits=("shoulder",)))
+    assert (line.movement, line.variant) == ("chest stretch", "doorway-low")
+
+
+PUSHED = [did("push-up", 4, variant="knees")]
+
+
+@pytest.mark.parametrize("limits", [("osteoporosis",), ("unsteady",), ()])
+@pytest.mark.parametrize("experience", ["new", "some"])
+def test_an_easier_way_gets_no_fewer_than_a_harder_one_has_shown(limits, experience):
+    owns = ["2x dumbbell 2 4", "chair", "table"]
+    who = athlete(mass=61, birth_year=1957, experience=experience, limits=limits, owns=owns, tests=PUSHED)
+    pushed = only_line("AMRAP 12\n12 push-ups", who)
+    pressed = only_line("4 sets\n8 bench presses\nrest 90 s", who)
+    assert pushed.variant == "knees" or (pushed.amount or 0) >= 4
+    assert (pressed.amount or 0) >= 4
+
+
+def test_the_heaviest_thing_does_not_go_overhead_for_a_sore_back():
+    who = athlete(mass=97, sex="male", owns=["kettlebell 16 24"], limits=("low-back",), experience="some")
+    line = only_line("5 x 3 push press @ 50 kg\nrest 2 min", who)
+    assert (line.load_kg, line.amount) == (16, 8)
