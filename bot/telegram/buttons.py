@@ -143,6 +143,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "aq": o.AskInWords,
     "nn": o.NoteScores,
     "no": o.TakeScoresOff,
+    "np": o.PingQuiet,
     "wf": w.SaveScores,
     "we": w.EraseMe,
     "wa": w.ExportMine,

@@ -6,7 +6,7 @@ from typing import Any, Final
 from core.desk import commands as c
 from core.desk.classes import coming, dates, habits, setting_up
 from core.desk.classes import commands as k
-from core.desk.coaching import announcing, leeway, noting, ordering, overseeing
+from core.desk.coaching import announcing, leeway, noting, ordering, overseeing, pinging
 from core.desk.coaching import commands as o
 from core.desk.commands import Command
 from core.desk.joining import entering, groups
@@ -156,6 +156,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     o.Announce: announcing.announce,
     o.SendWord: announcing.send_word,
     o.NoteScores: of_several.note_scores,
+    o.PingQuiet: pinging.ping_quiet,
     o.TakeScoresOff: undoing.take_scores_off,
     o.AskInWords: announcing.ask_in_words,
     o.DropAnnouncement: announcing.drop_announcement,

@@ -152,6 +152,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     o.WithdrawSession: coach_now(session=Id.SESSION),
     o.Announce: coach_now(word=Id.OWN_WORD, group=Id.GROUP),
     o.NoteScores: coach_now(word=Id.OWN_WORD, session=Id.SESSION),
+    o.PingQuiet: coach_now(session=Id.SESSION),
     o.TakeScoresOff: coach_now(session=Id.SESSION, person=Id.ATHLETE),
     o.SendWord: coach_now(word=Id.OWN_WORD, person=Id.ATHLETE),
     o.AskInWords: coach_now(word=Id.OWN_WORD, person=Id.ATHLETE),

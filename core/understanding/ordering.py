@@ -9,7 +9,7 @@ from core.understanding.acts import Order
 from core.understanding.marks import mark
 from core.understanding.several import names_and_when, names_only, sentences_of
 from core.understanding.slots import body
-from core.understanding.slots.orders import explains, order, says, tells_why
+from core.understanding.slots.orders import explains, movements, order, says, tells_why
 from core.understanding.slots.stretch import Stretch
 from core.understanding.values import Context
 
@@ -163,6 +163,11 @@ def _fields(words: str, people: Sequence[str]) -> dict[str, Any]:
 def _stretch(words: str, people: Sequence[str]) -> Stretch:
     marked = mark(words, tuple(people), names_small=True)
     return Stretch(marked, 0, len(marked.words), Context(people=tuple(people)))
+
+
+def movements_named(text: str) -> frozenset[str]:
+    """What words name, as something to leave out too."""
+    return frozenset(one.movement for one in movements(_stretch(text, ())))
 
 
 def _says_them(words: str, people: Sequence[str]) -> bool:

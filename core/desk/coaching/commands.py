@@ -110,6 +110,12 @@ class TakeScoresOff(Command):
     person: int
 
 
+class PingQuiet(Command):
+    """Yes, ask everybody for their score who hasn't told one of this session."""
+
+    session: int
+
+
 class KeepFault(Command):
     """Yes, note this about how the athlete moves."""
 

@@ -93,6 +93,7 @@ async def who_needs_me(visit: Visit) -> Outcome | None:
     draft = await visit.uow.sessions.newest_draft(visit.person.id, groups)
     records += await visit.uow.sessions.scheduled_in(groups)
     records += [draft] if draft else []
+    records.sort(key=lambda one: (one.day < visit.now.date(), one.day))  # what comes next goes first
     found = [one for one in [await still_needing(visit, record) for record in records] if one]
     if not found:
         return visit.told(NobodyNeedsYou(sessions=tuple([await named(visit, one) for one in records])))

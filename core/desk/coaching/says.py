@@ -262,6 +262,34 @@ class AskWord(Said):
     asks: bool = False
 
 
+class AskPing(Said):
+    """To the coach, before these read that their score is waited for; no `names`: everybody has told one."""
+
+    stands_alone: ClassVar[bool] = True
+    session: int
+    title: str | None
+    day: date
+    names: tuple[str, ...]
+
+
+class Pinged(Said):
+    names: tuple[str, ...]
+
+
+class CoachWaits(Said):
+    """To the athlete: their coach would like to hear how the session went."""
+
+    coach: str
+    title: str | None
+    day: date
+
+
+class NoSuchPart(Said):
+    """To the coach: nobody knows who of a group `who` are."""
+
+    who: str
+
+
 class WordSent(Said):
     athlete: str
 

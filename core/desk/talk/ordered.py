@@ -1,26 +1,25 @@
 """What a coach orders for athletes who are named, or for the one they have just looked at."""
 
-from datetime import timedelta
 from typing import Final
 
-from core.desk.coached import Roster, coached_athletes
+from core.desk.coached import coached_athletes, coached_groups
 from core.desk.coaching.announcing import ask_word
+from core.desk.coaching.in_view import in_view
 from core.desk.coaching.ordering import carry_out_order, not_clear
 from core.desk.coaching.ordering_says import AwayTold, Ordered
-from core.desk.coaching.says import AthleteHeld, WeekEased
+from core.desk.coaching.says import AthleteHeld, NoSuchPart, WeekEased
 from core.desk.coaching.telling_for import offer_to_tell
 from core.desk.outcome import Outcome
 from core.desk.talk.not_got import left_over
 from core.desk.visit import Visit
+from core.notation.coaching.some_of_them import some_of_them
 from core.notation.people import find_name, name_in_front, word_behind
 from core.notation.talk.chat import is_like_a_score
 from core.store.records import Membership
 from core.understanding import acts as a
 from core.understanding.ordering import told_in
 
-# Whoever was looked at longer ago isn't `her` any more (estimate).
 _DONE: Final = (Ordered, WeekEased, AwayTold, AthleteHeld)
-IN_VIEW: Final = timedelta(hours=2)
 
 
 async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
@@ -48,16 +47,16 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     return outcome + words + (await left_over(visit, left) if left else Outcome())
 
 
+async def as_of_some(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`No push-ups for the beginners`: nobody knows who these are, and it is said how it goes by names."""
+    who = some_of_them(text) if await coached_groups(visit) else None
+    is_one = who is None or find_name(text, tuple(await coached_athletes(visit)))
+    return None if who is None or is_one else visit.told(NoSuchPart(who=who))
+
+
 async def word_to_them(visit: Visit, text: str, athlete: Membership) -> Outcome:
     words = word_behind(text, athlete.person.name)
     return await ask_word(visit, athlete, words) if words else Outcome()
-
-
-async def in_view(visit: Visit, athletes: Roster) -> str | None:
-    """Whose version the coach was shown last."""
-    refs = await visit.uow.outbox.last_refs(visit.chat, visit.now - IN_VIEW)
-    person = next((one["person"] for one in refs if "person" in one), None)
-    return next((one.person.name for one in athletes.everybody if one.person_id == person), None)
 
 
 async def about_athlete(visit: Visit, text: str) -> Outcome | None:

@@ -11,9 +11,11 @@ from core.desk.classes.in_words import as_class_words
 from core.desk.classes.setting_up import tell_class_again
 from core.desk.coached import WhoIsMeant
 from core.desk.coaching.announcing import as_word_to_all, as_word_to_one
+from core.desk.coaching.asked_of import as_asked_of
 from core.desk.coaching.leeway import as_leeway
 from core.desk.coaching.noting import WORDS, tell_fault_words
 from core.desk.coaching.overseeing import answer_coach
+from core.desk.coaching.pinging import as_ping
 from core.desk.coaching.telling_for import as_told_for
 from core.desk.commands import (
     AskHelp,
@@ -69,7 +71,7 @@ from core.desk.talk.meant import (
 )
 from core.desk.talk.not_got import nobody_lost
 from core.desk.talk.only_asked import as_question
-from core.desk.talk.ordered import as_order
+from core.desk.talk.ordered import as_of_some, as_order
 from core.desk.talk.own_lines import as_own_line
 from core.desk.talk.passing_on import as_for_coach, as_own_words
 from core.desk.talk.pasted import as_pasted_session, as_session, as_unread_session
@@ -441,11 +443,14 @@ READINGS = (
     beside(as_undo),
     as_leeway,
     as_wish,
+    as_of_some,
     as_easy_week,
+    as_asked_of,
     as_order,
     as_unwell,
     as_own_line,
     as_amendment,
+    as_ping,
     as_word_to_all,
     as_word_to_one,
     as_told_for,

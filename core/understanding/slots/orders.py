@@ -65,7 +65,7 @@ def order(stretch: Stretch) -> dict[str, Any]:
     """The fields of an order; {} where nothing is ordered that anybody could carry out by itself."""
     if says(stretch, "told") or any(at == stretch.start for at, _, _ in _said(stretch, "asked")):
         return {}
-    if stretch.marks("part", "maybe_part", "condition") and not _movements(stretch) and not _is_back(stretch):
+    if stretch.marks("part", "maybe_part", "condition") and not movements(stretch) and not _is_back(stretch):
         return {}
     found = (
         _spared(stretch)
@@ -92,7 +92,7 @@ def _lasting(stretch: Stretch, found: dict[str, Any]) -> dict[str, Any]:
 def explains(stretch: Stretch, fields: Mapping[str, Any]) -> bool:
     """Whether the fields of an order say every movement and every number that is in its words."""
     meant = {fields.get("movement"), fields.get("to")}
-    if any(one.movement not in meant for one in _movements(stretch)):
+    if any(one.movement not in meant for one in movements(stretch)):
         return False
     if fields.get("step") == "amount" and any(_is_stood_on(stretch, one) for one in stretch.marks("thing")):
         return False
@@ -121,7 +121,7 @@ def _is_when(stretch: Stretch, one: Mark) -> bool:
 def tells_why(stretch: Stretch) -> bool:
     """Whether words tell of somebody's body or years, which only they can tell: `he has a bad disc`."""
     of_body = stretch.marks("condition", "illness", "part", "maybe_part")
-    named = [place for one in _movements(stretch) for place in range(one.start, one.end)]
+    named = [place for one in movements(stretch) for place in range(one.start, one.end)]
     return any(one.start not in named for one in of_body) or (says(stretch, "aged") and _has_figure(stretch))
 
 
@@ -132,7 +132,7 @@ def _has_figure(stretch: Stretch) -> bool:
 def _spared(stretch: Stretch) -> dict[str, Any]:
     """`No jumping for Odd`: no line is named, but what is in many."""
     found = [one for one in stretch.values("wish") if one not in _wishes()]
-    return {"step": "spare", "limit": found[0]} if len(found) == 1 and not _movements(stretch) else {}
+    return {"step": "spare", "limit": found[0]} if len(found) == 1 and not movements(stretch) else {}
 
 
 def _is_back(stretch: Stretch) -> bool:
@@ -165,7 +165,7 @@ class Named(NamedTuple):
     refused: bool = False
 
 
-def _movements(stretch: Stretch) -> list[Named]:
+def movements(stretch: Stretch) -> list[Named]:
     """Each movement once, as it was named first."""
     found: dict[str, Named] = {}
     for one in _all_movements(stretch):
@@ -189,7 +189,7 @@ def _is_stood_on(stretch: Stretch, one: Mark) -> bool:
 
 def _swapped(stretch: Stretch) -> dict[str, Any]:
     """`rows not planks`, `no planks, rows instead`, `swap the plank for rows`: which goes, and which comes."""
-    named = _movements(stretch)
+    named = movements(stretch)
     if len(named) == 1:  # `sit to stands instead of half squats` are two ways of one
         named = _all_movements(stretch)
     if len(named) != 2:  # noqa: PLR2004 - one goes, one comes
@@ -233,7 +233,7 @@ def _way(stretch: Stretch, named: Named) -> str | None:
 
 def _done_a_way(stretch: Stretch) -> dict[str, Any]:
     """`Tam should do his push-ups on a bench`: the same, in the way that is told."""
-    named = _movements(stretch)
+    named = movements(stretch)
     is_for_them = stretch.words[-2:-1] == ("for",)
     is_given = says(stretch, "gives") or _is_listed(stretch) or is_for_them
     way = _way(stretch, named[0]) if len(named) == 1 and is_given else None
@@ -253,14 +253,14 @@ def _number_for_number(stretch: Stretch) -> dict[str, Any]:
     refused = [at for at, _, _ in _said(stretch, "not")]
     if len(numbers) != 2 or not any(numbers[0].end <= at < numbers[1].start for at in refused):  # noqa: PLR2004
         return {}
-    named = _movements(stretch)
+    named = movements(stretch)
     told = {"step": "number", "amount": numbers[0].value, "instead_of": numbers[1].value}
     return told | ({"movement": named[0].movement} if len(named) == 1 else {})
 
 
 def _stepped(stretch: Stretch) -> dict[str, Any]:
     """What is said of the one movement that is named, or of all of the session."""
-    named = _movements(stretch)
+    named = movements(stretch)
     told = _steps(stretch, named)
     if not named:
         return {"step": told[0][1]} if told and told[0][1] in _OF_ALL else {}
@@ -313,7 +313,7 @@ def _numbers(stretch: Stretch) -> list[float]:
 
 def _counted(stretch: Stretch) -> dict[str, Any]:
     """`give Bo 8 push-ups`, `the run 100 m for Lene`, `Nina should use 12 kg for swings`."""
-    named = _movements(stretch)
+    named = movements(stretch)
     is_told = any(says(stretch, kind) for kind in ("gives", "steps", "not"))
     if not named and stretch.quantities("rounds") and is_told:
         return {"step": "rounds"}

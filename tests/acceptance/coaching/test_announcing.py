@@ -73,3 +73,24 @@ async def test_a_word_to_one_is_never_offered_to_everybody(crew, ilse, words):
     await crew.coach.says(words)
     asked = await crew.coach.hears("Shall Ilse read this, and nobody else?")
     assert not any("Harbour crew" in one for one in asked.labels)
+
+
+async def test_who_has_told_no_score_is_asked_with_one_tap(crew, ilse):
+    bo = await crew.has("Bo")
+    await crew.gets()
+    await ilse.says("3+2")
+    await ilse.hears("Noted")
+    await crew.coach.says("whos not reported? ping them")
+    await crew.coach.hears("So far today")
+    asked = await crew.coach.hears("yet from Bo. Shall I ask them")
+    await crew.coach.presses("Yes, ask them", on=asked)
+    await bo.hears("Marit would like to hear how")
+    assert not any("would like to hear" in one.text for one in await ilse.messages)
+
+
+@pytest.mark.parametrize(
+    "words", ["no push-ups for the beginners", "give the over 60s less", "easy week for my seniors"]
+)
+async def test_of_a_part_of_the_group_it_is_said_that_nobody_knows_who_that_is(crew, words):
+    await crew.coach.says(words)
+    await crew.coach.hears("I keep no groups within your group")

@@ -180,3 +180,22 @@ async def test_the_phrases_of_the_help_work_while_a_question_is_open_that_the_co
     ):
         await crew.coach.says(typed)
         await crew.coach.hears(answer)
+
+
+async def test_a_coach_who_asks_why_hears_the_reason_and_nothing_of_what_they_keep_to_themselves(crew, ilse):
+    await ilse.says("my wrist is sore")
+    await ilse.hears("wrist")
+    await crew.gets(HARD)
+    await crew.coach.says("why did Ilse get other push-ups?")
+    told = await crew.coach.hears("Ilse, Hard one:")
+    assert "something that Ilse spares and may tell you themselves" in told.text
+    assert "wrist" not in told.text
+    assert "squat" not in told.text
+
+
+async def test_whether_a_load_is_right_is_answered_with_what_is_expected_of_them(crew, ilse):
+    await crew.gets(HARD)
+    await crew.coach.says("is the load right for Ilse?")
+    assert "in a row from Ilse when fresh" in (await crew.coach.hears("Ilse, Hard one:")).text
+    await crew.coach.says("and why does she get so little")
+    await crew.coach.hears("what you wrote would be too much in a row for Ilse")

@@ -2,15 +2,19 @@
 
 from bot.words.text import fill, listed
 from bot.words.wording import Button, Worded, wording
-from core.desk.coaching.commands import Announce, AskInWords, DropAnnouncement, SendWord
+from core.desk.coaching.commands import Announce, AskInWords, DropAnnouncement, PingQuiet, SendWord
 from core.desk.coaching.says import (
     Announced,
     Announcement,
     AnnouncementDropped,
     AskAnnounce,
+    AskPing,
     AskWord,
     CoachSays,
+    CoachWaits,
     CoachWonders,
+    NoSuchPart,
+    Pinged,
     WordSent,
     WordToWhom,
 )
@@ -97,3 +101,45 @@ def announcement_dropped(_: AnnouncementDropped) -> Worded:
 @wording("en", Announcement)
 def announcement(said: Announcement) -> Worded:
     return Worded(fill("<b>{coach}</b> has a word for everybody:\n{text}", coach=said.coach, text=said.text))
+
+
+@wording("en", AskPing)
+def ask_ping(said: AskPing) -> Worded:
+    session = said.title or f"{said.day:%A}'s session"
+    if not said.names:
+        return Worded(
+            fill("Everybody whom I can write to has told me a score of {session}.", session=session)
+        )
+    text = fill(
+        "No score of {session} yet from {names}. Shall I ask them how it went, each in private?",
+        session=session,
+        names=listed(said.names),
+    )
+    return Worded(text, ((Button("Yes, ask them", PingQuiet(session=said.session)),),))
+
+
+@wording("en", Pinged)
+def pinged(said: Pinged) -> Worded:
+    return Worded(fill("Asked: {names}.", names=listed(said.names)))
+
+
+@wording("en", CoachWaits)
+def coach_waits(said: CoachWaits) -> Worded:
+    return Worded(
+        fill(
+            "{coach} would like to hear how {session} went. Write me your score if you did it; if you rested, that's fine too.",
+            coach=said.coach,
+            session=f"“{said.title}”" if said.title else f"{said.day:%A}'s session",
+        )
+    )
+
+
+@wording("en", NoSuchPart)
+def no_such_part(said: NoSuchPart) -> Worded:
+    return Worded(
+        fill(
+            "I don't know who {who} are: I keep no groups within your group, so nothing has changed. Name them, and it's done "
+            "for each: <i>no push-ups for Bo and Cal this week</i>.",
+            who=said.who,
+        )
+    )

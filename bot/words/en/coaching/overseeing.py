@@ -1,6 +1,7 @@
 """Words between a coach and single athletes."""
 
 from datetime import date, timedelta
+from typing import Final
 
 from bot.words.en.coaching.faults import about as noted
 from bot.words.en.coaching.faults import lift
@@ -44,24 +45,30 @@ from core.desk.coaching.says import (
 from core.desk.commands import MeanMember
 from core.scaling.values import Because, VersionLine
 
+# So many fill a screen; whoever is left is shown once these are settled.
+_A_SCREEN: Final = 9
+
 
 @wording("en", Needing)
 def needing(said: Needing) -> Worded:
     day = f" · {said.of.day:%a}" if said.among_others else ""
+    shown = said.people[:_A_SCREEN]
     buttons = [
         Button(one.name[:40] + day, LookAtAthlete(session=said.session_id, person=one.person))
-        for one in said.people
+        for one in shown
     ]
     parts = [for_session(said.of)]
     if said.people:
         whys = bullets(
             [
                 fill("{names}: {why}", names=listed(names), why=why)
-                for why, names in names_by_why(said.people).items()
+                for why, names in names_by_why(shown).items()
             ]
         )
+        more = len(said.people) - len(shown)
+        left = f"\nAnd {more} more, less pressing: they follow with your OKs." if more else ""
         tap = "Tap one to see what I'd give them, and change it if you like."
-        parts.append(f"These people need you:\n{whys}\n{tap}")
+        parts.append(f"These people need you:\n{whys}{left}\n{tap}")
     if said.stopped:
         stopped = "No session today: {names}. I've told them how to go on; a kind word from you may help."
         parts.append(fill(stopped, names=listed(said.stopped)))
