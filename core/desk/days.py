@@ -33,6 +33,11 @@ def days_of_title(session: Session, today: date) -> tuple[date, ...]:
     return day_in_front(session.title or "", today)
 
 
+def own_days(record: SessionRecord) -> tuple[date, ...]:
+    """The day on top of it: its date, or the weekday that its title begins with; none where there is none."""
+    return (record.session.date,) if record.session.date else days_of_title(record.session, record.day)
+
+
 def day_to_post(text: str, record: SessionRecord, today: date) -> date | None:
     """The day meant by words about its post; None where neither they nor its title name one.
 
@@ -44,8 +49,7 @@ def day_to_post(text: str, record: SessionRecord, today: date) -> date | None:
     )
     if named:
         return record.day if is_its_own else named[0]
-    is_dated = record.session.date or days_of_title(record.session, record.day)
-    return record.day if is_dated and record.day >= today else None
+    return record.day if own_days(record) and record.day >= today else None
 
 
 async def clock_of(uow: Unit, person_id: int, group: Group) -> ZoneInfo:

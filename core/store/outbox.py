@@ -48,7 +48,7 @@ _UNSENT = (LetterState.WAITING, LetterState.LEASED)
 # More messages than anything is answered with at once.
 MOST_AT_ONCE: Final = 8
 _SHOWN = (
-    select(_outbox.c.buttons, _outbox.c.key, _outbox.c.refs)
+    select(_outbox.c.buttons, _outbox.c.key, _outbox.c.refs, _outbox.c.created_at)
     .where(_outbox.c.chat_id == bindparam("chat"), _outbox.c.state.in_((*_UNSENT, LetterState.SENT)))
     .where(_outbox.c.method.not_like("answer%"))
     .order_by(_outbox.c.id.desc())
@@ -279,6 +279,14 @@ class Outbox(Repository):
         """What the last messages speak of, the newest first."""
         rows = await self._all(_SHOWN_LATELY, {"chat": chat_id, "since": since})
         return [row["refs"] for row in rows]
+
+    async def last_sessions(self, chat_id: int, since: datetime) -> frozenset[int]:
+        """The sessions of which the last messages speak that speak of any, said in one moment."""
+        rows = await self._all(_SHOWN_LATELY, {"chat": chat_id, "since": since})
+        about = [row for row in rows if "session" in row["refs"]]
+        return frozenset(
+            row["refs"]["session"] for row in about if row["created_at"] == about[0]["created_at"]
+        )
 
     async def buttons_under(self, chat_id: int, message_id: int) -> list[Mapping[str, str]]:
         """The same of one message, as it is now."""

@@ -12,7 +12,7 @@ from core.notation.people import find_name, spellings
 
 # Where a wish may end: behind a sentence or a comma, or before a joint.
 _GAP: Final = re.compile(
-    r"(?P<hard>(?<=[.!?])\s+|\s*;\s*|\s*\n+\s*)|\s*,\s*|\s+(?=(?:and|n|&|also|then|plus|but)\s|\+\s+[^\W\d])",
+    r"(?P<hard>(?<=[.!?])\s+|\s*;\s*|\s*\n+\s*)|\s*,\s*|\s+/\s+|\s+(?=(?:and|n|&|also|then|plus|but)\s|\+\s+[^\W\d])",
     re.IGNORECASE,
 )
 _JOINT: Final = re.compile(r"^\W*(?:(?:and|n|&|\+|also|then|plus|but)\s+)+", re.IGNORECASE)
@@ -45,6 +45,15 @@ _SAME: Final = re.compile(
 # `Whats friday again? move it to 7`: the session of the day that was asked about.
 _DAY: Final = re.compile(rf"\b{DAY_WORD}\b", re.IGNORECASE)
 _IT: Final = re.compile(r"(?<=\bmove )(?:it|that)\b", re.IGNORECASE)
+
+# `Post thu at 6 and fri at 6:30`: the second is nothing but whose and when, so that it is wished like the first.
+_WHOSE: Final = rf"(?:the\s+)?{_DAY.pattern}(?:['\u2019]?s)?(?:\s+(?:one|session|draft|board))?"
+_AND_ANOTHER: Final = re.compile(
+    rf"\W*(?:(?:and|n|&|\+|also|then|plus)\s+)*(?P<what>{_WHOSE}\b"
+    r"(?:\s+(?:at|to|for|on|by|goes|out|half|quarter|past|in|the|morning|evening|afternoon|noon|[0-9][0-9:.]*\s?(?:[ap]m|h)?|[ap]m))*)\W*",
+    re.IGNORECASE,
+)
+_LIKE_THE_FIRST: Final = re.compile(rf"(?P<verb>.*?)\s*{_WHOSE}\b", re.IGNORECASE | re.DOTALL)
 
 IsWhole = Callable[[str], bool]
 
@@ -81,13 +90,25 @@ def matters(text: str, people: Sequence[str], is_whole: IsWhole) -> tuple[Matter
     for one in _pieces(text):
         words = text[one.start : one.end]
         about = about_what(words, people)
-        if found and not _begins_another(found[-1], Matter(about, words), people, is_whole, hard=one.hard):
+        again = _like_the_first(found[-1], words) if found else ""
+        if again:
+            found.append(Matter(found[-1].about, again))
+            start = one.start
+        elif found and not _begins_another(found[-1], Matter(about, words), people, is_whole, hard=one.hard):
             found[-1] = Matter(found[-1].about or about, text[start : one.end])
         else:
             found.append(Matter(about, words))
             start = one.start
     bare = (one._replace(words=_JOINT.sub("", one.words).strip(" ,;")) for one in found)
     return tuple(_referring(bare, people))
+
+
+def _like_the_first(last: Matter, words: str) -> str:
+    """The words with the verb of the wish before them, where they name another of the same; "" for all else."""
+    another = _AND_ANOTHER.fullmatch(words) if last.about == "post" else None
+    first = _LIKE_THE_FIRST.match(last.words) if another else None
+    verb = re.sub(r"\s+(?:the|my|our)$", "", first["verb"]) if first else ""
+    return f"{verb} {another['what']}" if another and verb else ""
 
 
 def about_what(words: str, people: Sequence[str]) -> str:

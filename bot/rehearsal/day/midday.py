@@ -164,7 +164,7 @@ MIDDAY = (
             "taps [Easier]",
             "(your choice)",
             "post it tomorrow at 6",
-            "I'll post it to Harbour crew on Thursday, 5 March at 06:00.",
+            " to Harbour crew on Thursday, 5 March at 06:00.",
         ),
         for_coaches=True,
     ),

@@ -44,7 +44,7 @@ async def writes_the_session(company: Company) -> None:
     await coach.person.edits(written, SESSION)
     draft = await coach.hears("in 12 min")
     later = next(label for label in draft.labels if label.endswith("06:00"))
-    await coach.taps(later, "I'll post it to Harbour crew", draft)
+    await coach.taps(later, "I'll post ", draft)
 
 
 NIGHT_BEFORE = (

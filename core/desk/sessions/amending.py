@@ -10,7 +10,7 @@ from core.desk.commands import DraftSession, MeanDraft, MeanLine, RestoreDraft
 from core.desk.days import today_in
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
-from core.desk.sessions.drafting import as_another_time, time_in
+from core.desk.sessions.drafting import as_another_time, as_timed, time_in
 from core.desk.sessions.meant import of_day, replied, the_one, unposted, without_day
 from core.desk.sessions.posting import draft_session, open_draft, over, read_back
 from core.desk.sessions.says import (
@@ -66,8 +66,11 @@ async def as_amendment(visit: Visit, text: str, replied_to: int | None) -> Outco
     is_said = sounds_like_a_change(without_day(text)) or bool(time_in(text) or _IN_MINUTE.match(text))
     if not (is_said or fact_in(text, catalogue()) or told_of_line(text) or is_one_line(text)):
         return await not_of_day(visit, text) if _MAKES.match(text) else None
-    named = await replied(visit, replied_to) or (None if time_in(text) else await of_day(visit, text))
-    able = None if named or time_in(text) else the_one(await changeable_so(visit, text))
+    timed = await as_timed(visit, text, replied_to)
+    if timed is not None:
+        return timed
+    named = await replied(visit, replied_to) or await of_day(visit, text)
+    able = None if named else the_one(await changeable_so(visit, text))
     record, wish = (named, without_day(text)) if named else (able or await newest(visit, groups), text)
     # `5 rounds` of what is posted already is rather a score.
     if record is None or (record.state is SessionState.POSTED and not is_said):

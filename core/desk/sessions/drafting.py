@@ -9,11 +9,11 @@ from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
 from core.desk.days import day_to_post, today_in, zone_of
 from core.desk.outcome import Outcome
-from core.desk.sessions.meant import meant_to_move, of_day, replied, the_one, unposted
+from core.desk.sessions.meant import meant_to_move, of_day, replied, to_be_posted
 from core.desk.sessions.posting import discard_session, post_session, usual_hour
 from core.desk.sessions.reading import unread_lines
-from core.desk.sessions.says import AskPostWithout, AskWhen, NoHabit
-from core.desk.sessions.scheduled import post_later, to_post
+from core.desk.sessions.says import AskOtherDay, AskPostWithout, AskWhen, NoHabit
+from core.desk.sessions.scheduled import other_day, post_later, to_post
 from core.desk.sessions.withdrawing import as_dropped
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
@@ -58,6 +58,9 @@ _MOVE = re.compile(
     r"(?:(?:make|change|move|set|put|push|schedule|do|send|post)\s+)?(?:it|that|this|the (?:post|time|session))?\s*"
     r"(?:(?:to|for|at|on|out|be)\s+)*",
     re.IGNORECASE,
+)
+_BY_ITS_DAY: Final = re.compile(
+    rf"\b(?:post|send|schedule|publish)\s+(?:(?:the|my|for|on|out)\s+)*{DAY_WORD}\b", re.IGNORECASE
 )
 _NOON = 12
 _HABIT = re.compile(
@@ -127,8 +130,7 @@ async def as_moved(visit: Visit, text: str, meant: SessionRecord | None) -> Outc
     found = await meant_to_move(visit, text[verb.end() :], lambda rest: bool(time_in(rest))) if verb else None
     is_later = bool(verb and _LATER.search(verb[0]))
     if verb and not found and (meant or _IT.match(text[verb.end() :])) and time_in(text):
-        timed = [one for one in await unposted(visit) if one.post_at is not None]
-        record = meant or (the_one(timed) if len(timed) > 1 else None)
+        record = await to_be_posted(visit, text, meant.id if meant else None)
         found = (record, text) if record else None
     return await as_another_time(visit, *found, is_later=is_later) if found else None
 
@@ -163,7 +165,23 @@ async def as_another_time(
     hour = set_for.time() if set_for else await usual_hour(visit, group)
     at = in_its_half(clock, set_for) if clock else hour
     moment = datetime.combine(day, at, zone_of(group)).astimezone(UTC)
-    return await to_post(visit, record, moment) if moment > visit.now else visit.told(AskWhen())
+    other = other_day(record, day) if days and names_it_by_its_day(text) else None
+    if moment <= visit.now:
+        return visit.told(AskWhen())
+    if other:
+        return visit.told(ask_other_day(record, moment, other, group, visit.now))
+    return await to_post(visit, record, moment)
+
+
+def names_it_by_its_day(text: str) -> bool:
+    """`Post thu at 6`: the day may be which session, or when; `post it thu at 6` is when."""
+    return bool(_BY_ITS_DAY.search(text))
+
+
+async def as_timed(visit: Visit, text: str, said_of: int | None) -> Outcome | None:
+    """`Post it friday at 7`, `make it 7`: of the one that is meant; None where the words are no time."""
+    record = await to_be_posted(visit, text, said_of) if time_in(text) else None
+    return await as_another_time(visit, record, text) if record else None
 
 
 def in_its_half(clock: Clock, instead_of: datetime | None) -> time:
@@ -189,10 +207,28 @@ async def posting(visit: Visit, draft: SessionRecord, when: str, said: str = "")
     moment = next((one for one in found if one), None)
     if moment is None:
         return visit.told(AskWhen())
+    other = other_day(draft, moment.astimezone(zone_of(group)).date())
+    if other and names_it_by_its_day(said):
+        return visit.told(ask_other_day(draft, moment, other, group, visit.now))
     minute = int(moment.timestamp()) // 60
     if lost:
         return without(visit, draft, lost, minute)
     return await post_later(visit, PostLater(session=draft.id, revision=draft.revision, minute=minute))
+
+
+def ask_other_day(
+    draft: SessionRecord, moment: datetime, on_top: date, group: Group, now: datetime
+) -> AskOtherDay:
+    local = moment.astimezone(zone_of(group))
+    own = datetime.combine(on_top, local.time(), zone_of(group))
+    return AskOtherDay(
+        session_id=draft.id,
+        revision=draft.revision,
+        title=draft.session.title,
+        at=local,
+        on_top=on_top,
+        own=own if own > now else None,
+    )
 
 
 def lost_lines(draft: SessionRecord, group: Group) -> tuple[str, ...]:

@@ -7,10 +7,10 @@ from typing import Final
 
 from core.athletes.easing import WEEK
 from core.desk.coached import coached_groups, coached_ids
-from core.desk.days import LOOKS_BACK, RECENT, days_of_title, today_in, zone_of
+from core.desk.days import LOOKS_BACK, RECENT, days_of_title, own_days, today_in, zone_of
 from core.desk.scores.which import WhichSession
 from core.desk.visit import Visit
-from core.notation.calendar.moments import DAY_WORD, TOMORROW, find_days, names_only_a_weekday
+from core.notation.calendar.moments import DAY_WORD, TOMORROW, find_clock, find_days, names_only_a_weekday
 from core.store.records import Group, SessionRecord, SessionState
 
 _YESTERDAY: Final = re.compile(r"\b(?:yesterday|last night)", re.IGNORECASE)
@@ -60,6 +60,39 @@ def the_one(found: Sequence[SessionRecord]) -> SessionRecord | None:
     if len(found) > 1:
         raise WhichSession(tuple(one.id for one in found), to_change=True)
     return next(iter(found), None)
+
+
+async def to_be_posted(visit: Visit, text: str, said_of: int | None = None) -> SessionRecord | None:
+    """Which of one's drafts an order to post is about, else which of those that have their time.
+
+    The one that was replied to; of the day that is named; without one on top where none is of that day; whose title is
+    named; what was just shown. None where there is nothing. Raises WhichSession where several are left.
+    """
+    groups = await coached_ids(visit)
+    drafts = await visit.uow.sessions.drafts(visit.person.id, groups)
+    coming = await visit.uow.sessions.scheduled_in(groups)
+    every = [*drafts, *coming]
+    named = next((one for one in every if one.id == said_of), None) or await of_day(visit, text, drafts)
+    if named is not None:
+        return named
+    if await names_a_day(visit, text):
+        free = [one for one in drafts if not own_days(one)]
+        named = await one_of(visit, free) or await of_day(visit, text, coming)
+    titled = [one for one in every if called_so(text, one)]
+    shown = await just_shown(visit, every) if find_clock(text) else None
+    return named or next(iter(titled), None) or shown or await one_of(visit, drafts or coming)
+
+
+async def one_of(visit: Visit, found: Sequence[SessionRecord]) -> SessionRecord | None:
+    """The only one, or the one of them that was just shown. None of none. Raises WhichSession of several."""
+    return await just_shown(visit, found) or the_one(found)
+
+
+async def just_shown(visit: Visit, among: Sequence[SessionRecord]) -> SessionRecord | None:
+    """What the last message about sessions was about; None where it was about several of these."""
+    shown = await visit.uow.outbox.last_sessions(visit.chat, visit.now - RECENT)
+    seen = [one for one in among if one.id in shown]
+    return seen[0] if len(seen) == 1 else None
 
 
 async def in_hand(visit: Visit) -> SessionRecord | None:

@@ -9,7 +9,7 @@ from core.desk.classes.meetings import meetings_on, shown
 from core.desk.coached import coached_groups
 from core.desk.coaching.digest import digests_of
 from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostSession
-from core.desk.days import day_meant, group_clock_named, today_in, zone_of
+from core.desk.days import day_meant, days_of_title, group_clock_named, own_days, today_in, zone_of
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.sessions.landing import as_needed, expected_of, in_need, try_on_group
@@ -31,6 +31,7 @@ from core.notation.boards.days import by_days
 from core.notation.boards.session import read_session
 from core.scaling.group import view_of
 from core.scaling.ready import ready_levels
+from core.sessions.values import Session
 from core.store.records import Group, Purpose, SessionRecord, SessionState
 from core.store.unit import Unit
 
@@ -61,14 +62,15 @@ async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
 async def _draft_one(
     visit: Visit, text: str, groups: list[Group], group: Group, draft: SessionRecord | None
 ) -> Outcome:
-    """The draft of its day comes before the newest one: of a week pasted before, one day may be pasted again."""
+    """The draft of its day is revised; one for another day, or of other work, stays beside it."""
     read = read_session(text, catalogue(), group.units)
     if read.session is None:
         unread = unread_lines(text, read.unread)
         unknown = read.unknown_movements if read.format_known else ()
         return visit.told(NothingRead(unread=unread, unknown=unknown))
     day = day_meant(read.session, group, visit.now)
-    draft = await visit.uow.sessions.draft_of(visit.person.id, [one.id for one in groups], day) or draft
+    of_day = await visit.uow.sessions.draft_of(visit.person.id, [one.id for one in groups], day)
+    draft = of_day or (draft if draft and is_the_same_anew(draft, read.session, group, visit.now) else None)
     if draft is not None:
         record = await visit.uow.sessions.revise(
             draft.id,
@@ -87,6 +89,15 @@ async def _draft_one(
         now=visit.now,
     )
     return await read_back(visit, record, groups)
+
+
+def is_the_same_anew(draft: SessionRecord, session: Session, group: Group, now: datetime) -> bool:
+    """Whether a board that names no day is a draft of a named one, pasted again: some of its work is the same."""
+    today = today_in(group, now)
+    if session.date or days_of_title(session, today) or not own_days(draft):
+        return False
+    before, after = ({line.movement for line in one.every_line} for one in (draft.session, session))
+    return not before.isdisjoint(after)
 
 
 def decided_by(record: SessionRecord, what: str) -> str:
@@ -169,14 +180,16 @@ async def post_session(visit: Visit, command: PostSession) -> Outcome:
 
 async def posted(visit: Visit, record: SessionRecord) -> Outcome:
     group = await visit.group(record.group_id)
-    return visit.told(WasPosted(group=group.title, session_id=record.id), session=record.id)
+    return visit.told(
+        WasPosted(group=group.title, session_id=record.id, title=record.session.title), session=record.id
+    )
 
 
 @admitted
 async def discard_session(visit: Visit, command: DiscardSession) -> Outcome:
     record = await open_draft(visit, command.session, command.revision)
     await visit.uow.sessions.discard(record.id)
-    gone = WasDiscarded(session_id=record.id, revision=record.revision)
+    gone = WasDiscarded(session_id=record.id, revision=record.revision, title=record.session.title)
     return await over(visit, record, "discarded") + visit.told(gone) + Outcome(settles=True)
 
 

@@ -120,7 +120,7 @@ class WillPost(Said):
     """`at`: on the group's clock, named by `zone` where the reader goes by another.
 
     `beside`: the titles of what goes out there the same day, "" for one without. `drops`: whoever set it wants it gone.
-    `before`: the time in whose place it came.
+    `before`: the time in whose place it came. `on_top`: the day that is written on it, where that is another.
     """
 
     at: datetime
@@ -132,6 +132,22 @@ class WillPost(Said):
     title: str | None = None
     drops: bool = False
     before: datetime | None = None
+    on_top: date | None = None
+
+
+class AskOtherDay(Said):
+    """To a coach who would post at a day what has another one on top: nothing is set yet.
+
+    `at`: what was told; `own`: the same hour of the day on top, None where that is over.
+    """
+
+    stands_alone: ClassVar[bool] = True
+    session_id: int
+    revision: int
+    title: str | None
+    at: datetime
+    on_top: date
+    own: datetime | None
 
 
 class Coming(Value):
@@ -172,11 +188,13 @@ class NotPosted(Said):
 class WasPosted(Said):
     group: str
     session_id: int
+    title: str | None = None
 
 
 class WasDiscarded(Said):
     session_id: int
     revision: int
+    title: str | None = None
 
 
 class SeveralDays(Said):

@@ -1,12 +1,12 @@
 """A session that is to be posted at its time, by whoever coaches the group then."""
 
 from collections.abc import Mapping
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from typing import Any, Final
 
 from core.desk.access import admitted
 from core.desk.commands import BackToTime, PostLater
-from core.desk.days import group_clock_named, zone_of
+from core.desk.days import group_clock_named, own_days, zone_of
 from core.desk.errors import StalePress
 from core.desk.outcome import DueWish, Outcome, Say
 from core.desk.sessions.posting import decided_by, open_draft, over, post
@@ -78,7 +78,13 @@ async def will_post(visit: Visit, record: SessionRecord, at: datetime) -> WillPo
         session_id=record.id,
         revision=record.revision,
         title=record.session.title,
+        on_top=other_day(record, local.date()),
     )
+
+
+def other_day(record: SessionRecord, day: date) -> date | None:
+    """The day on top of it, where it is to go out on another one."""
+    return next((one for one in own_days(record) if one != day), None)
 
 
 async def post_is_by(uow: Unit, refs: Mapping[str, Any]) -> tuple[int, int] | None:

@@ -14,11 +14,11 @@ from core.desk.commands import DraftSession
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.scores.progress import how_they_do
-from core.desk.sessions.coming import whats_scheduled, which_draft
+from core.desk.sessions.coming import whats_scheduled
 from core.desk.sessions.drafting import as_another_time, posting
 from core.desk.sessions.expecting import how_long_for
 from core.desk.sessions.expecting import what_if as try_change
-from core.desk.sessions.meant import is_named_so, of_day
+from core.desk.sessions.meant import is_named_so, to_be_posted
 from core.desk.sessions.posting import draft_session
 from core.desk.sessions.says import AskWhen, NotAmended
 from core.desk.sessions.withdrawing import withdraw_of_day
@@ -38,7 +38,7 @@ from core.notation.calendar.classes import class_in
 from core.notation.calendar.moments import DAY_WORD, TOMORROW
 from core.notation.people import addressed, find_name
 from core.notation.talk.chat import calls_a_rest_day
-from core.store.records import Membership, Role
+from core.store.records import Membership, Role, SessionRecord
 from core.understanding import acts as a
 
 # Whatever an `it` and a `post` beside it look like, nothing goes out by such words.
@@ -46,6 +46,10 @@ _NOT_YET: Final = re.compile(r"\b(?:hold|wait|hang on|keep|not|don'?t|no)\b", re
 _POSTS: Final = re.compile(r"\b(?:post|send|schedule|publish|share|out|up|go|it)\b", re.IGNORECASE)
 _WHEN: Final = re.compile(
     rf"\b(?:{DAY_WORD}|today|tonight|{TOMORROW})s?\b|\b(?:am|pm|at|to|on)\b|[0-9]+(?:[ap]m)?", re.IGNORECASE
+)
+_OF_CLASS: Final = re.compile(r"\bclass(?:es)?\b", re.IGNORECASE)
+_OF_SESSION: Final = re.compile(
+    r"\b(?:post|send|schedule|publish|share|session|workout|draft|board)\b", re.IGNORECASE
 )
 _SEVERAL: Final = re.compile(r"\b(?:both|all of them|them all|all (?:two|three)|each)\b", re.IGNORECASE)
 # So long somebody is new in a group (estimate).
@@ -87,24 +91,27 @@ async def class_change(visit: Visit, act: a.ClassChange, scene: Scene) -> Outcom
 
 async def edit(visit: Visit, act: a.Edit, _: Scene) -> Outcome | None:
     """What can be carried out was read before; a time is when it is posted, else it is said how to write it."""
-    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
+    draft = await to_be_posted(visit, act.text)
     if draft is None:
         return None
     moved = await as_another_time(visit, draft, act.text)
     return moved or visit.told(NotAmended(left=(act.text,)))
 
 
-async def post(visit: Visit, act: a.Post, _: Scene) -> Outcome | None:
-    """Of a sentence that names somebody of the group it isn't sure what goes to whom: then nothing goes to all."""
-    groups = await coached_ids(visit)
+async def post(visit: Visit, act: a.Post, scene: Scene) -> Outcome | None:
+    """Of a sentence that names somebody of the group it isn't sure what goes to whom: then nothing goes to all.
+
+    A time told of a class is none of a session.
+    """
+    if _OF_CLASS.search(scene.text) and not _OF_SESSION.search(act.text):
+        return None
     if _SEVERAL.search(act.text):
         return visit.told(OneByOne())
-    draft = await visit.uow.sessions.newest_unposted(visit.person.id, groups)
-    drafts = await visit.uow.sessions.drafts(visit.person.id, groups)
-    if len(drafts) > 1:
-        draft = await of_day(visit, act.text, drafts)
-    if draft is None:
-        return await which_draft(visit, drafts) if drafts else None
+    draft = await to_be_posted(visit, act.text, scene.replied_to)
+    return await post_this(visit, act, draft) if draft else None
+
+
+async def post_this(visit: Visit, act: a.Post, draft: SessionRecord) -> Outcome | None:
     if not _POSTS.search(act.text) and not await is_named_so(visit, _WHEN.sub(" ", act.text), draft):
         return visit.told(AskWhen())
     if _NOT_YET.search(act.text):

@@ -6,9 +6,10 @@ from typing import Final
 
 from core.desk.coached import WhoIsMeant, coached_athletes, coached_groups
 from core.desk.outcome import Outcome
+from core.desk.scores.which import WhichSession
 from core.desk.sessions.says import AskChangeOrNew, AskLine, NotAmended
 from core.desk.talk.asked import keeps
-from core.desk.talk.meant import ask_who
+from core.desk.talk.meant import ask_which, ask_who
 from core.desk.talk.not_got import left_over, short
 from core.desk.talk.says import HeldBack, NotGot, OneQuestion
 from core.desk.visit import Visit
@@ -89,11 +90,13 @@ async def of_one(
     session: int | None,
     read: Answer,
 ) -> Outcome | None:
-    """What comes of one wish; None where nobody gets it. Whom it means is asked of it alone."""
+    """What comes of one wish; None where nobody gets it. Whom it means, or which session, is asked of it alone."""
     try:
         outcome = await read(visit, one.words, session)
     except WhoIsMeant as unclear:
         return await ask_who(visit, one.words, session, unclear)
+    except WhichSession as unclear:
+        return await ask_which(visit, one.words, unclear)
     return None if any(isinstance(say.what, NotGot) for say in outcome.says) else outcome
 
 

@@ -64,6 +64,6 @@ async def test_an_hour_that_is_not_understood_is_asked(crew, hour):
 async def test_what_is_coming_names_its_date(crew):
     await drafted(crew, "Wed 11th")
     await crew.coach.says("post wed at 6pm")
-    await crew.coach.hears("I'll post it")
+    await crew.coach.hears("I'll post")
     await crew.coach.says("what's scheduled?")
     await crew.coach.hears("Wednesday, 11 March at 18:00")

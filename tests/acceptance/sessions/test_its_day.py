@@ -25,7 +25,7 @@ async def test_who_is_needed_is_told_by_the_day_of_each_session(crew, ilse, post
     await crew.coach.hears("From now on I show you")
     assert await offered(crew, "Wednesday") == ["Post now", "Post Wed 06:00"]
     await crew.coach.presses("Post Wed 06:00", on=await crew.coach.last_message)
-    await crew.coach.hears("I'll post it")
+    await crew.coach.hears("I'll post")
     assert await offered(crew, "Saturday") == ["Post now", "Post Sat 06:00"]
     await crew.coach.says("who needs me?")
     needing = await crew.coach.hears("These people need you")
@@ -35,14 +35,14 @@ async def test_who_is_needed_is_told_by_the_day_of_each_session(crew, ilse, post
 async def test_a_morning_that_has_a_session_is_not_offered_again(crew):
     assert await offered(crew, "Quay day") == ["Post now", "Post Tue 06:00"]
     await crew.coach.presses("Post Tue 06:00", on=await crew.coach.last_message)
-    await crew.coach.hears("I'll post it")
+    await crew.coach.hears("I'll post")
     assert await offered(crew, "Engine") == ["Post now", "Post Wed 06:00"]
 
 
 async def test_the_hour_that_was_chosen_last_is_offered_from_then_on(crew):
     await offered(crew, "Quay day")
     await crew.coach.says("post it tomorrow at 18:00")
-    await crew.coach.hears("I'll post it to Harbour crew on Tuesday, 3 March at 18:00.")
+    await crew.coach.hears("I'll post “Quay day” to Harbour crew on Tuesday, 3 March at 18:00.")
     assert await offered(crew, "Engine") == ["Post now", "Post Mon 18:00"]
     assert await offered(crew, "Saturday on the quay") == ["Post now", "Post Sat 18:00"]
 
@@ -50,7 +50,7 @@ async def test_the_hour_that_was_chosen_last_is_offered_from_then_on(crew):
 async def test_a_second_session_of_a_day_is_said(crew):
     await offered(crew, "Quay day")
     await crew.coach.presses("Post Tue 06:00", on=await crew.coach.last_message)
-    await crew.coach.hears("I'll post it")
+    await crew.coach.hears("I'll post")
     await offered(crew, "Engine")
     await crew.coach.says("post it tomorrow at 7")
     told = await crew.coach.hears("I'll post “Engine” to Harbour crew on Tuesday, 3 March at 07:00.")

@@ -62,7 +62,7 @@ async def test_two_days_in_one_message_are_two_drafts_and_neither_goes_out_unnam
     await crew.coach.says("Mon 9th\nAMRAP 10\n10 burpees\n10 squats\n\nTue 10th\n5 km run for time")
     await crew.coach.hears("That's 2 days, so here are 2 sessions")
     await crew.coach.says("post it now")
-    await crew.coach.hears("Which one?")
+    await crew.coach.hears("Which session is that for?")
     await crew.group.hears_nothing()
     await crew.coach.says("post tuesday's at 6pm")
     await crew.coach.hears("on Tuesday, 10 March at 18:00")
@@ -168,13 +168,47 @@ SATURDAY = "Saturday steel\n3 rounds for time\n10 sit-ups\n12 burpees"
 SUNDAY = "Sunday burner\nAMRAP 12\n8 burpees\n10 sit-ups"
 
 
+async def beside_each_other(crew, *texts):
+    for text in texts:
+        await crew.coach.says(text)
+        await crew.coach.hears("Here's how I read it")
+
+
+@pytest.mark.parametrize("joint", [" and ", ", ", "\n", " / ", " n "])
+async def test_each_draft_that_is_named_is_set_for_its_own_day(crew, joint):
+    await beside_each_other(crew, FRIDAY, SUNDAY)
+    await crew.coach.says(f"post fri at 6{joint}sun at 8:30")
+    await crew.coach.hears("I'll post “Friday track” to Harbour crew on Friday, 6 March at 06:00")
+    await crew.coach.hears("I'll post “Sunday burner” to Harbour crew on Sunday, 8 March at 08:30")
+
+
+async def test_what_has_another_day_on_top_is_asked_about_before_it_is_set(crew):
+    await beside_each_other(crew, FRIDAY)
+    await crew.coach.says("post thu at 7")
+    asked = await crew.coach.hears("“Friday track” says Friday on top")
+    assert asked.labels == ["Post Fri 07:00", "Post Thu 07:00"]
+    await crew.coach.presses("Post Thu 07:00", on=asked)
+    await crew.coach.hears("on Thursday, 5 March at 07:00. (It says Friday on top.)")
+
+
+@pytest.mark.parametrize(
+    "words", ["the class is at 6:30pm tue, and 7am thurs, fix it", "class is 7am fri now"]
+)
+async def test_a_time_told_of_a_class_is_none_of_a_session(crew, words):
+    await beside_each_other(crew, FRIDAY)
+    await crew.coach.says(words)
+    await crew.coach.hears("lass")
+    await crew.coach.says("what's scheduled?")
+    await crew.coach.hears("Friday track for Harbour crew: a draft, without a time yet")
+
+
 async def drafts(crew, *texts):
     """The last is a draft, those before it are to be posted on their days."""
     for text in texts[:-1]:
         await crew.coach.says(text)
         await crew.coach.hears("Here's how I read it")
         await crew.coach.says(f"post it {text.split()[0]} 6am")
-        await crew.coach.hears("I'll post it")
+        await crew.coach.hears("I'll post")
     await crew.coach.says(texts[-1])
     await crew.coach.hears("Here's how I read it")
 

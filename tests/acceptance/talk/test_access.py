@@ -178,7 +178,7 @@ async def test_a_post_that_waits_goes_out_only_if_its_author_is_still_coach(crew
     await bo.says(SESSION)
     await bo.hears("Here's how I read it")
     await bo.says("post it tomorrow at 7")
-    await bo.hears("I'll post it to Harbour crew")
+    await bo.hears("I'll post")
     await crew.coach.demotes(bo, in_=crew.group)
 
     await crew.room.travels(timedelta(hours=24))

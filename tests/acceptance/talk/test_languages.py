@@ -55,7 +55,7 @@ async def test_the_digest_and_a_scheduled_post_are_each_in_their_readers_languag
     await crew.coach.says(SESSION)
     await crew.coach.hears("Here's how I read it")
     await crew.coach.presses("Post Tue 06:00")
-    await crew.coach.hears("I'll post it")
+    await crew.coach.hears("I'll post")
     await crew.room.travels_to(berlin("2026-03-03T06:00"))
     await crew.group.hears("Tap for your own version")
     await crew.room.travels_to(berlin("2026-03-03T20:00"))

@@ -155,7 +155,7 @@ async def test_a_session_that_was_to_be_posted_later_is_decided_about_again(crew
     draft = await crew.coach.hears("Here's how I read it")
     later = next(button for button in draft.all_buttons if button.label.endswith("06:00"))
     await crew.coach.presses(later.label)
-    await crew.coach.hears("I'll post it")
+    await crew.coach.hears("I'll post")
     await crew.coach.edits(said, "AMRAP 14\n10 push-ups\n200 m run")
     await crew.coach.hears("Here's how I read it")
     await crew.coach.presses("Post now")

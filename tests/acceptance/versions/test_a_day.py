@@ -55,7 +55,7 @@ async def test_a_scheduled_session_is_posted_when_it_is_due(crew):
     draft = await crew.coach.hears("Here's how I read it")
     later = next(button for button in draft.all_buttons if button.label.endswith("06:00"))
     await crew.coach.presses(later.label)
-    await crew.coach.hears("I'll post it to Harbour crew")
+    await crew.coach.hears("I'll post")
     await crew.group.hears_nothing()
     await crew.room.travels_to(await morning_after(crew.room))
     await crew.group.hears("10 push-ups")

@@ -12,15 +12,8 @@ from core.desk.sessions.says import (
     PostWithdrawn,
     SessionKept,
     SessionWithdrawn,
-    WasPosted,
     WasWithdrawn,
 )
-
-
-@wording("en", WasPosted)
-def was_posted(said: WasPosted) -> Worded:
-    text = fill("Posted to {group}. Everybody can tap for their own version now.", group=said.group)
-    return Worded(text, ((Button("Withdraw it", WithdrawSession(session=said.session_id)),),))
 
 
 @wording("en", NothingOfDay)
