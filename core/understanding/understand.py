@@ -53,7 +53,11 @@ _NAMED_ASIDE: Final = 1.0
 # Of how many pieces one telling may be; fewer where there are many, so that a long message stays quick.
 _LONGEST_STRETCH, _SHORT_STRETCH, _MANY_PIECES = 6, 2, 8
 _TRIED: Final = 4
+# From so many words on what ends with a question mark asks something (estimate).
+_A_QUESTION: Final = 4
 _NOTHING_FITS: Final = 0.02
+# What it costs that a question is taken for a part of what was told before it.
+_ASKS_TOO: Final = 1.6
 # Said beside the matter: left out where there is a matter.
 BESIDE: Final = frozenset({"small_talk", "greeting", "thanks"})
 # An act says nothing beside any of these.
@@ -147,12 +151,20 @@ def _each_once(acts: Iterable[AnyAct]) -> tuple[AnyAct, ...]:
 def _carries(marked: Marked, one: Chosen, *, alone: bool) -> str:
     """The words of a stretch that nobody understood.
 
-    Nothing where a single word stands beside what was, or what names nothing and is like no act.
+    Nothing where a single word stands beside what was, or what names nothing, asks nothing and is like no act.
     """
-    if one.is_aside and not alone and one.chance < ASKED and not _names_anything(marked, one):
+    is_chat = one.is_aside and one.chance < ASKED and not _asks(marked, one)
+    if is_chat and not alone and not _names_anything(marked, one):
         return ""
     words = sum(marked.text.tokens[at].kind != "mark" for at in range(one.start, one.end))
     return marked.text.words(one.start, one.end) if alone or words > 1 else ""
+
+
+def _asks(marked: Marked, one: Chosen) -> bool:
+    """A question of its own, and no `ok?` behind what is told."""
+    tokens = marked.text.tokens[one.start : one.end]
+    words = sum(token.kind != "mark" for token in tokens)
+    return words >= _A_QUESTION and any(token.word == "?" for token in tokens)
 
 
 def _names_anything(marked: Marked, one: Chosen) -> bool:
@@ -285,7 +297,15 @@ def _is_known(stretch: Stretch) -> bool:
 
 
 def _left_out(name: str, stretch: Stretch, inner: Sequence[Chosen]) -> float:
-    return _UNACCOUNTED * (unaccounted(name, stretch) + crowded(name, stretch)) + _claims(inner, name)
+    asks = sum(_asks_too(one, name, stretch) for one in inner[1:])
+    named = unaccounted(name, stretch) + crowded(name, stretch)
+    return _UNACCOUNTED * named + _ASKS_TOO * asks + _claims(inner, name)
+
+
+def _asks_too(one: Chosen, name: str, stretch: Stretch) -> bool:
+    """Whether a later part of a stretch asks something else: `remind me at 6, and can somebody bring a rope?`."""
+    part = replace(stretch, start=one.start, end=one.end)
+    return _asks(stretch.marked, one) and mood(part) == "asked" and one.chances.get(name, 0.0) < TAKEN
 
 
 def _joined(chosen: Sequence[Chosen], marked: Marked, context: Context) -> list[Chosen]:

@@ -91,3 +91,16 @@ def test_repetitions_in_front_of_several_lifts_are_of_all():
         ("back squat", 140, 1),
         ("bench press", 100, 1),
     ]
+
+
+@pytest.mark.parametrize(
+    ("said", "asked"),
+    [
+        ("remind me 30 min before class, and can somebody bring my thermos?", "can somebody bring my thermos?"),
+        ("7+12, is the boathouse open?", "is the boathouse open?"),
+    ],
+)
+def test_a_question_beside_what_is_told_is_not_lost(said, asked):
+    read = understand(Message(text=said))
+    assert len(read.acts) == 1
+    assert any(asked in one for one in read.unread)
