@@ -62,6 +62,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "ca": c.ChangeAnswer,
     "lo": c.LeaveOut,
     "gg": c.GoGentle,
+    "gn": c.GiveGentle,
     "aw": c.ClaimAsWritten,
     "re": c.RateEffort,
     "th": c.TellHurt,

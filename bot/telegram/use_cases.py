@@ -17,7 +17,7 @@ from core.desk.scores import bare_loads, judging, of_several, scoreboard, sheets
 from core.desk.sessions import amending, editing, posting, scheduled, undelivered, withdrawing
 from core.desk.talk import alarm, helping, in_group, keeping_quiet, only_asked, passing_on, talking, undoing
 from core.desk.today import different, easing, easy_weeks, pain, reports, sides
-from core.desk.versions import adjusting, answers, holding, household, more, timing, version
+from core.desk.versions import adjusting, answers, gently, holding, household, in_a_row, more, timing, version
 from core.desk.versions import commands as v
 from core.desk.visit import Visit
 
@@ -85,12 +85,13 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.TellStage: stages.tell_stage,
     c.LeaveOut: answers.leave_out,
     c.NoLimits: answers.no_limits,
+    c.GiveGentle: gently.give_gentle,
     c.GoGentle: answers.go_gentle,
     c.ClaimAsWritten: taking.claim_as_written,
     c.SkipBodyMass: answers.skip_body_mass,
     c.ChoosePair: answers.choose_pair,
     c.ForgetShown: abilities.forget_shown,
-    c.TellAbility: answers.tell_ability,
+    c.TellAbility: in_a_row.tell_ability,
     c.ChangeAnswer: answers.change_answer,
     c.SeeBoard: scoreboard.see_board,
     c.RateEffort: reports.rate_effort,

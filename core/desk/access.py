@@ -167,6 +167,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     c.TellStage: member(session=Id.SESSION),
     c.LeaveOut: member(session=Id.SESSION),
     c.NoLimits: member(session=Id.SESSION),
+    c.GiveGentle: member(session=Id.SESSION),
     c.GoGentle: member(session=Id.SESSION),
     c.SkipBodyMass: member(session=Id.SESSION),
     c.ChoosePair: member(session=Id.SESSION),

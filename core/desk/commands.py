@@ -53,6 +53,12 @@ class DeclineConsent(Command):
     group: int
 
 
+class GiveGentle(Command):
+    """A gentle version now, with what is known, before all questions are answered."""
+
+    session: int
+
+
 class GoGentle(Command):
     """Something the bot doesn't know should be spared: light duty until licensed care has said more."""
 

@@ -16,7 +16,9 @@ _STONE = re.compile(
     r"(?<![0-9.])(?P<st>[0-9]{1,2})\s?(?:stones?"
     r"|st)\b\.?\s?(?:and\s)?(?:(?P<lb>[0-9]{1,2}(?:\.5)?)\s?(?:lbs?|pounds?)?)?"
 )
-_MASS = re.compile(rf"(?<![0-9.\-])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})?(?![0-9])")
+# What is counted in something else is no mass: `71 years`, `40 rounds`.
+_COUNTED = r"(?!\s?(?:years?|yrs?|yo|rounds?|reps?|min|sec|cm|x)\b)"
+_MASS = re.compile(rf"(?<![0-9.\-])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})?(?![0-9]){_COUNTED}")
 _UNKNOWN = re.compile(
     r"^[\W_]*(?:honestly |sorry |hmm+ |well |er+m? |i |i have |i've |really )*"
     r"(?:idk|dk|dunno|don'?t (?:really )?know|do not know|(?:have )?(?:no|not an?|haven'?t an?) (?:idea|clue)"

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 
 from core.athletes.circumstances import ASKED_OF, to_ask
 from core.athletes.equipment import heaviest
-from core.athletes.values import Branch, Profile
+from core.athletes.values import Branch, Evidence, Profile
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.guesses import guesses
@@ -101,3 +101,32 @@ def _ability(profile: Profile, plans: Sequence[LinePlan], catalogue: Catalogue) 
         load_kg=best.load.kg if best.load else None,
         guesses=guesses(athlete.ability(best.way), best.moved_kg),
     )
+
+
+def answered_with_care(profile: Profile, session: Session, catalogue: Catalogue) -> tuple[int, Profile]:
+    """How many questions are left, and the profile with the most careful answer to each. Raises UnknownMovement."""
+    left = 0
+    while question := next_question(profile, session, catalogue):
+        left += 1
+        careful = _most_careful(question, profile)
+        if careful is None:
+            break
+        profile = careful
+    return left, profile
+
+
+def _most_careful(question: Question, profile: Profile) -> Profile | None:
+    """None where none is careful enough: how far a pregnancy is, nobody guesses."""
+    match question.ask:
+        case Ask.EQUIPMENT:
+            return profile.model_copy(update={"equipment": ()})
+        case Ask.PAIR:
+            return profile.model_copy(update={"pair": 2})
+        case Ask.LIMITS:
+            return profile.model_copy(update={"limits": ()})
+        case Ask.BODY_MASS:
+            return profile.model_copy(update={"body_mass_skipped": True})
+        case Ask.ABILITY if question.movement:
+            unknown = Evidence(movement=question.movement, variant=question.variant)
+            return profile.model_copy(update={"evidence": (*profile.evidence, unknown)})
+    return None

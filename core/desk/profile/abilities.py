@@ -15,6 +15,7 @@ from core.desk.versions.says import AbilityNoted, AbilityTakenBack
 from core.desk.visit import Visit
 from core.measures import AmountUnit, MassUnit
 from core.movements.lookup import catalogue
+from core.notation.ability_answers import Answer
 from core.notation.scores.loads_beside import ToldLoad, read_loads
 from core.scaling.values import Spot, Version, VersionLine
 from core.scores.values import Score
@@ -25,6 +26,13 @@ from core.store.records import ScoreRecord, SessionRecord, VersionRecord
 SURELY_IN_A_ROW = 8
 # In these the load is what is beside the score; in sets it is the score, and the heaviest one is learned from as such.
 WITH_LOADS = {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
+
+
+async def keep_other_ability(visit: Visit, told: Answer) -> Outcome:
+    """What they can do of a movement that wasn't asked for."""
+    assert told.movement is not None, "it was named"
+    evidence = Evidence(movement=told.movement, variant=told.variant, on=visit.now.date(), reps=told.reps)
+    return await keep_shown(visit, evidence, (await visit.profile()).units)
 
 
 async def keep_shown(visit: Visit, evidence: Evidence, units: MassUnit) -> Outcome:

@@ -33,6 +33,11 @@ _BARE: Final = re.compile(
 _PLAIN: Final = re.compile(
     r"[0-9]\s?\+\s?[0-9]|(?<![0-9:])[0-9]{1,2}:[0-5][0-9]|[0-9]\s?(?:rounds?|rds?|k?cals?|calories)\b"
 )
+_THING: Final = re.compile(
+    r"^\W*(?:(?:i have|i've|ive|got|just|only|my|an?|one|two|2|1|x|pair of)\W+)*[0-9]{1,3}"
+    r"(?:[.,][0-9]+)?\s?(?:kgs?|kilos?|lbs?|pounds?)"
+    r"\s(?:kettle ?bells?|kbs?|dumb ?bells?|dbs?|bar ?bells?|sand ?bags?|plates?|medicine balls?|med balls?)\W*$"
+)
 _FAR: Final = re.compile(r"[0-9]\s?(?:k|km|kms|m|mi|miles?|kilomet\w+)\b|\b(?:mile|marathon|best|pb|pr)\b")
 
 
@@ -55,6 +60,11 @@ async def is_set_up(visit: Visit, record: SessionRecord) -> bool:
     if question is None or question.kind not in SETTING_UP:
         return False
     return await visit.uow.versions.current(record.id, visit.person.id) is None
+
+
+def is_a_thing(text: str) -> bool:
+    """`24 kg kettlebell`: from somebody who never told what they have it is that, and no load of a lift."""
+    return bool(_THING.match(plain(text).lower()))
 
 
 def is_plain_score(text: str) -> bool:

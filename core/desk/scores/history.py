@@ -18,9 +18,18 @@ async def past_scores(visit: Visit, movement: str | None = None) -> Outcome:
     named = catalogue().by_name(movement) if movement else None
     done = await visit.uow.scores.done_by(visit.person.id, LOOKED_THROUGH)
     found = [past(one, named.movement.id if named else None) for one in done]
-    shown = tuple(one for one in found if one.lines)[:SHOWN]
+    if named is None:
+        found = await with_those_without_version(visit, found)
+    shown = tuple(one for one in found if one.lines or named is None)[:SHOWN]
     units = (await visit.profile()).units
     return visit.told(PastScores(movement=named.movement.id if named else None, scores=shown, units=units))
+
+
+async def with_those_without_version(visit: Visit, found: list[PastScore]) -> list[PastScore]:
+    """All that counts, whether or not it is known how it was done."""
+    known = {(one.on, one.score): one for one in found}
+    lately = await visit.uow.scores.lately_of(visit.person.id, await visit.group_ids(), SHOWN)
+    return [known.get((on, score), PastScore(on=on, score=score, lines=())) for on, score in lately]
 
 
 def past(done: Done, movement: str | None) -> PastScore:

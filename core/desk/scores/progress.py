@@ -9,6 +9,7 @@ from core.athletes.today import as_of
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.profile.learning import LEARNS_FROM, with_learned
+from core.desk.scores.history import past_scores
 from core.desk.scores.says import HowTheyDo, ToldProgress
 from core.desk.visit import Visit
 from core.forecast.progress import Scored, believed_of, beside_forecasts, done_again, is_best, trend_of
@@ -23,6 +24,8 @@ async def progress(visit: Visit) -> Outcome:
     """To an athlete who asks how they are getting on."""
     done = await visit.uow.scores.done_by(visit.person.id, LEARNS_FROM)
     scored = [one for found in map(scored_of, done) for one in found]
+    if not scored:
+        return await past_scores(visit)
     beside = beside_forecasts(scored)
     profile = await with_learned(visit.uow, visit.person.id, await visit.profile(), visit.now)
     day = await _day_of(visit)

@@ -5,7 +5,7 @@ from datetime import date, datetime
 from decimal import Decimal
 from typing import ClassVar, Literal
 
-from core.athletes.values import Equipment, Side
+from core.athletes.values import Complaint, Equipment, Side
 from core.desk.outcome import Said
 from core.forecast.values import Progress, Trend
 from core.measures import MassUnit
@@ -19,10 +19,10 @@ class ScoreNoted(Said):
     """What was understood, and where it stands: rank `rank` of `of`, or None where it isn't ranked.
 
     `unseen`: they have no version of the session, so nobody knows how it was done. `in_group`: everybody
-    reads it, as there is no private chat. `part`: which block it is
-    of, from 1, where several are scored. `group`: its title, for who belongs to several. `title`, `day`: of the
+    reads it, as there is no private chat. `part`: its number, as people
+    call it, where several are scored. `group`: its title, for who belongs to several. `title`, `day`: of the
     session that it is of. `apart`: it was other work than was written, and has no place among the others. `is_best`:
-    better than every time before that they did the same.
+    better than every time before that they did the same. `again`: they told a score of this session before.
     """
 
     score_id: int
@@ -40,6 +40,7 @@ class ScoreNoted(Said):
     day: date | None = None
     apart: bool = False
     is_best: bool = False
+    again: bool = False
 
     @property
     def hurting(self) -> Mapping[str, Side | None]:
@@ -238,9 +239,18 @@ class ScoreTakenBack(Said):
 
 
 class AskWhichGoes(Said):
-    """Several scores of theirs count, and one of them is wrong."""
+    """Several things were told that may be wrong: scores that count, and `pains` of today."""
 
     scores: tuple[CountingScore, ...]
+    pains: tuple[Complaint, ...] = ()
+    group: int = 0
+
+
+class SomebodyElses(Said):
+    """What was told of somebody else is theirs to tell. `own`: the speaker told of themselves beside it."""
+
+    words: str
+    own: bool
 
 
 class AskScoreAgain(Said):
@@ -256,15 +266,15 @@ class NotForScore(Said):
 
 
 class Eased(Value):
-    """What was otherwise in the version of one on the board; `block` from 0."""
+    """What was otherwise in the version of one on the board; `part`: its number, as people call it."""
 
-    block: int
+    part: int
     name: str
     lines: tuple[VersionLine, ...]
 
 
 class Scoreboard(Said):
-    """The ranking of every part.
+    """The ranking of every part, by its number.
 
     `eased`: of everybody scaled, what it was; loads in `units`. `judge`: to the coach in private, who may look at
     the scores one by one. `group`: for who belongs to several.

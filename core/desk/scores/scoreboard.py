@@ -14,6 +14,7 @@ from core.desk.scores.says import Eased, NoScoresYet, Scoreboard
 from core.desk.versions.says import AskWhichGroup, NothingPosted
 from core.desk.versions.version import of_several_groups, session_meant
 from core.desk.visit import Visit
+from core.notation.part_places import place_of
 from core.scaling.counting import is_other_work
 from core.scaling.values import Change, VersionBlock
 from core.scores.ranking import rank
@@ -100,7 +101,7 @@ async def scoreboard(visit: Visit, record: SessionRecord) -> Scoreboard:
     standings = [(index, await Standings.of(visit, record, index)) for index in scored_blocks(record)]
     eased = tuple(
         Eased(
-            block=index,
+            part=place_of(index, record.session),
             name=name,
             lines=tuple(line for line in made.every_line if line.change is not Change.NONE),
         )
@@ -111,7 +112,7 @@ async def scoreboard(visit: Visit, record: SessionRecord) -> Scoreboard:
         session_id=record.id,
         title=record.session.title,
         day=record.day,
-        boards=tuple((index, one.board) for index, one in standings),
+        boards=tuple((place_of(index, record.session), one.board) for index, one in standings),
         eased=eased,
         units=(await group_of(visit, record)).units,
     )

@@ -11,7 +11,9 @@ from core.desk.profile.says import ScoreSheet, SheetRow
 from core.desk.scores.says import NoScoresYet
 from core.desk.scores.scoreboard import Standings, scored_blocks
 from core.desk.visit import Visit
+from core.notation.part_places import place_of
 from core.scores.text import in_words
+from core.sessions.values import Session
 from core.store.records import Group, ScoreRecord, SessionRecord
 
 
@@ -37,15 +39,15 @@ async def rows_of(visit: Visit, record: SessionRecord) -> tuple[SheetRow, ...]:
         place = {name: number for number, name in enumerate(one.name for one in standings.board.places)}
         named = [(standings.names.get(one.id, name), one) for name, one in counting]
         named.sort(key=lambda pair: place.get(pair[0], len(place)))
-        found += sheet_rows(group, named)
+        found += sheet_rows(group, record.session, named)
     return tuple(found)
 
 
-def sheet_rows(group: Group, named: list[tuple[str, ScoreRecord]]) -> Iterator[SheetRow]:
+def sheet_rows(group: Group, session: Session, named: list[tuple[str, ScoreRecord]]) -> Iterator[SheetRow]:
     for name, one in named:
         yield SheetRow(
             name=name,
-            part=one.block + 1,
+            part=place_of(one.block, session),
             score=in_words(one.score, group.units),
             scaled=one.score.scaled,
             minutes=one.score.minutes,

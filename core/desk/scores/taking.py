@@ -145,7 +145,9 @@ async def ask_to_replace(visit: Visit, claim: Claim, before: ScoreRecord, score:
     units = (await visit.group(claim.record.group_id)).units
     was, now = in_words(before.score, units), in_words(score, units)
     asked = AskToReplace(session=claim.record.id, name=name_of_another(visit, claim), before=was, now=now)
-    return visit.told(asked, session=claim.record.id)
+    own = claim.athlete.id == visit.person.id and visit.private
+    hurts = await pain_beside(visit, claim.record, text) if own else Outcome()
+    return hurts + visit.told(asked, session=claim.record.id)
 
 
 @admitted
@@ -193,8 +195,8 @@ async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> 
         await visit.uow.questions.close(visit.chat)
         return visit.told(ScoreLeft())
     asked = await read_for(visit, claim, refs.get("text", ""))
-    if not text.strip() and refs.get("text") and not asked.sure:
-        return await ask_about(visit, claim, asked, refs["text"])
+    if not text.strip() and refs.get("text"):
+        return await ask_the_same(visit, claim, asked, refs["text"])
     if may_be_confirmed(asked) and is_yes(text, asked, claim):
         return await confirm_score(visit, ConfirmScore(session=refs["session"]))
     part = part_alone(text, claim.record.session)
@@ -206,6 +208,14 @@ async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> 
         return await ask_once_more(visit, claim, asked, refs)
     await visit.uow.questions.close(visit.chat)
     return await claim_score(visit, replace(claim, told_in=None), text)
+
+
+async def ask_the_same(visit: Visit, claim: Claim, asked: ReadScore, text: str) -> Outcome:
+    """What is open of a score, once more: whether it takes another's place, or what wasn't sure of it."""
+    before = await said_before(visit, claim, asked.block) if asked.sure else None
+    if before is None or asked.score is None:
+        return await ask_about(visit, claim, asked, text)
+    return await ask_to_replace(visit, claim, before, asked.score, text)
 
 
 # What comes of words that tell no score of any part.
@@ -310,7 +320,8 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
         unseen=kept.version_id is None,
         in_group=in_group,
         group=await visit.title_of(group.id),
-        part=kept.block + 1 if len(scored_blocks(claim.record)) > 1 else None,
+        part=part_named(kept.block, claim.record),
+        again=await has_others(visit, kept),
         for_whom=None if is_own else claim.athlete.name,
         is_best=is_own and await is_best_yet(visit, kept.id),
         title=claim.record.session.title,
@@ -404,9 +415,20 @@ async def take_score_back(visit: Visit, command: TakeScoreBack) -> Outcome:
 
 
 async def in_its_part(visit: Visit, session: SessionRecord, record: ScoreRecord) -> CountingScore:
-    part = record.block + 1 if len(scored_blocks(session)) > 1 else None
     units = (await visit.group(session.group_id)).units
-    return CountingScore(score_id=record.id, text=in_words(record.score, units), part=part)
+    text = in_words(record.score, units)
+    return CountingScore(score_id=record.id, text=text, part=part_named(record.block, session))
+
+
+def part_named(block: int, record: SessionRecord) -> int | None:
+    """Which part people call it, where several are scored."""
+    return place_of(block, record.session) if len(scored_blocks(record)) > 1 else None
+
+
+async def has_others(visit: Visit, kept: ScoreRecord) -> bool:
+    """Whether they told a score of this session before: what is said once of it was said."""
+    own = await visit.uow.scores.of_person(kept.session_id, kept.person_id)
+    return any(one.id != kept.id for one in own)
 
 
 async def own_score(visit: Visit, score_id: int) -> ScoreRecord:

@@ -14,22 +14,23 @@ from core.desk.commands import LeaveScore
 from core.desk.days import today_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
-from core.desk.scores.bare_loads import as_bare_load, is_plain_score, is_set_up
+from core.desk.scores.bare_loads import as_bare_load, is_a_thing, is_plain_score, is_set_up
 from core.desk.scores.claims import Claim, claim_of, read_for
-from core.desk.scores.says import AskWhose, NobodyCalled, ScoreLeft
+from core.desk.scores.says import AskWhose, NobodyCalled, ScoreLeft, SomebodyElses
 from core.desk.scores.taking import ask_about, claim_score, tell_score, tell_score_again
 from core.desk.scores.which import WhichSession, session_scored
 from core.desk.sessions.meant import names_a_day, of_day, posted_lately, without_day
-from core.desk.talk.not_got import word_for_coach
+from core.desk.talk.not_got import short, word_for_coach
 from core.desk.talk.says import DoneOtherwise
 from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, understood
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.notation.people import NameInFront, cut_at_names, name_in_front
+from core.notation.scores.company import in_company
 from core.notation.scores.corrections import read_correction
 from core.notation.scores.denials import denies, numbers_in
 from core.notation.scores.parts import read_parts
-from core.notation.talk.chat import NOT_FINISHED, is_like_a_score, tells_other_work
+from core.notation.talk.chat import NOT_FINISHED, is_like_a_score, tells_minutes_of_days, tells_other_work
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.notation.told_of_each import told_of_each
 from core.scores.text import in_words
@@ -51,7 +52,9 @@ _SOMEBODY: Final = re.compile(
 
 async def own_score(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
     """The visitor's own score; a coach is asked first, and None comes back where their words are none, or deny one."""
-    if denies(text) is not None:
+    if denies(text) is not None or tells_minutes_of_days(text):
+        return None
+    if visit.private and is_a_thing(text) and (await visit.profile()).equipment is None:
         return None
     if tells_other_work(text):
         return visit.told(DoneOtherwise(word=await word_for_coach(visit, text)))
@@ -61,6 +64,24 @@ async def own_score(visit: Visit, text: str, session_id: int | None) -> Outcome 
     if record is None or record.group_id not in await coached_ids(visit):
         return await tell_score(visit, text, session_id)
     return await own_score_of_coach(visit, record, text)
+
+
+async def as_score_in_company(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
+    """An athlete's own is taken, of what they tell beside somebody else's, which is theirs to tell."""
+    if not _NUMBER.search(text) or await coached_ids(visit) or not await visit.memberships():
+        return None
+    told = in_company(text, tuple(await names_beside(visit)))
+    if told is None:
+        return None
+    left = visit.told(SomebodyElses(words=short(told.others), own=bool(told.own)))
+    own = await own_score(visit, told.own, session_id) if is_like_a_score(told.own) else None
+    return left + (own or Outcome())
+
+
+async def names_beside(visit: Visit) -> list[str]:
+    """First names of all who train with the visitor."""
+    members = [one for group in await visit.group_ids() for one in await visit.uow.groups.members(group)]
+    return [one.person.name.split()[0] for one in members if one.person.id != visit.person.id]
 
 
 async def own_score_of_coach(visit: Visit, record: SessionRecord, text: str) -> Outcome | None:

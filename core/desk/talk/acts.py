@@ -70,7 +70,8 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
         outcome, _ = await carry_out(visit, of_oneself, scene)
         told = own if outcome else told
     if outcome is None and not told.acts and set(near(told)) <= ONLY_ANSWERED.keys():
-        outcome, _ = await carry_out(visit, [ONLY_ANSWERED[name](text=text) for name in near(told)], scene)
+        names = ("skips",) if "skips" in near(told) else near(told)
+        outcome, _ = await carry_out(visit, [ONLY_ANSWERED[name](text=text) for name in names], scene)
         told = told if outcome is None else Understood()
     if outcome is None:
         like_one = not told.acts and _LIKE_A_SCORE.intersection(told.between)
@@ -103,7 +104,7 @@ async def for_everybody(visit: Visit, text: str) -> Outcome | None:
 
 
 # What is most likely asked, if anything, and harms nobody where it wasn't.
-ONLY_ANSWERED: Final = {"whats_coming": a.WhatsComing}
+ONLY_ANSWERED: Final = {"whats_coming": a.WhatsComing, "does_less": a.DoesLess, "skips": a.Skips}
 EVERYBODY: Final = frozenset({"everyone", "everybody", "team", "folks", "guys", "yall"})
 
 

@@ -87,7 +87,16 @@ async def history(visit: Visit, act: a.MyHistory, _: Scene) -> Outcome | None:
     return await past_scores(visit, act.movement)
 
 
-async def getting_on(visit: Visit, _: a.MyProgress, __: Scene) -> Outcome | None:
+# Beside others, getting on is a place on the board.
+_BESIDE_OTHERS: Final = re.compile(
+    r"\b(?:vs|versus|against|compared|others?|everyone|everybody|anyone|the (?:group|rest|team|board)|place|rank)\b",
+    re.IGNORECASE,
+)
+
+
+async def getting_on(visit: Visit, act: a.MyProgress, scene: Scene) -> Outcome | None:
+    if _BESIDE_OTHERS.search(act.text) and scene.record is not None:
+        return await see_board(visit, SeeBoard(session=scene.record.id))
     return await progress(visit)
 
 

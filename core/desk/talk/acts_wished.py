@@ -2,7 +2,7 @@
 
 from core.desk.classes.coming import come_or_stay_away, see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
-from core.desk.classes.habits import about_reminders, set_lead, set_quiet
+from core.desk.classes.habits import about_reminders, fulfil, set_lead, set_quiet
 from core.desk.classes.meetings import meetings_to_come
 from core.desk.coached import coached_athletes, coached_ids
 from core.desk.coaching.ordering_says import OnlyTheyErase
@@ -26,6 +26,8 @@ from core.desk.versions.commands import GiveTimer
 from core.desk.versions.timing import give_timer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
+from core.notation.calendar.reminding import OwnZone
+from core.notation.calendar.zones import places_in, read_zone
 from core.notation.people import find_name
 from core.understanding import acts as a
 
@@ -60,6 +62,14 @@ async def remind(visit: Visit, act: a.Remind, scene: Scene) -> Outcome | None:
 
 async def reminders(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
     return await about_reminders(visit, AboutReminders()) if await visit.memberships() else None
+
+
+async def zone(visit: Visit, act: a.Zone, scene: Scene) -> Outcome | None:
+    """Their own clock, where a place is told."""
+    zones = places_in(act.place or act.text) or read_zone(act.place or act.text)
+    if not zones:
+        return await reminders(visit, act, scene)
+    return await fulfil(visit, OwnZone(zones=zones[:4])) if await visit.memberships() else None
 
 
 async def quiet(visit: Visit, act: a.Quiet, scene: Scene) -> Outcome | None:

@@ -33,11 +33,13 @@ async def explain(visit: Visit, movement: str) -> Outcome | None:
 
 
 _LONGEST_NAME: Final = 5
+_ARTICLES: Final = frozenset({"a", "an", "the", "my", "those", "these"})
 
 
 def longest_name(text: str) -> str | None:
     """The longest name of a movement of two words or more: `a single arm row` is no row on the machine."""
-    words = re.findall(r"[\w'-]+", text.lower())
+    # `A kb swing` is no American one.
+    words = [one for one in re.findall(r"[\w'-]+", text.lower()) if one not in _ARTICLES]
     spans = ((at, at + size) for size in range(_LONGEST_NAME, 1, -1) for at in range(len(words) - size + 1))
     names = (" ".join(words[start:end]) for start, end in spans)
     return next((name for name in names if catalogue().by_name(name)), None)

@@ -13,6 +13,7 @@ from core.desk.talk.acts_told import hurt, lines
 from core.desk.talk.says import NoSwap, RunsOnTreadmill
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.today.different import be_short
+from core.desk.today.pain import version_again
 from core.desk.today.unwell import shorter_by
 from core.desk.versions.adjusting import change, change_lines, ease_line, harden_line, keep
 from core.desk.versions.commands import BeShort, ChangeLines, EaseLine, HardenLine
@@ -30,7 +31,7 @@ from core.understanding.equipment_changes import EquipmentChange
 from core.understanding.ordering import Wanted, wanted_in
 
 # A question that isn't one of these may be answered by words about a movement.
-_LEAVES: Final = frozenset({"score", "break", "body_mass"})
+_LEAVES: Final = frozenset({"score", "break", "body_mass", "set"})
 _DIGIT: Final = re.compile("[0-9]")
 _PINS: Final[Mapping[str, Mapping[str, Any]]] = {"fewer": {"share": 0.75}, "half": {"share": 0.5}}
 
@@ -46,7 +47,8 @@ async def as_own_line(visit: Visit, text: str, replied_to: int | None) -> Outcom
     if wanted.movement is None and wanted.to is None:
         return await change_lines(visit, ChangeLines(version=scene.version))
     if wanted.joints:
-        return await hurt(visit, a.Hurt(text=text, limits=wanted.joints), scene)
+        told = await hurt(visit, a.Hurt(text=text, limits=wanted.joints), scene)
+        return told and told + await version_again(visit)
     record, shown = await current(visit, scene.version)
     places = places_of(record, shown.version, wanted)
     if len(places) != 1:

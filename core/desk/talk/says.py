@@ -7,6 +7,7 @@ from core.desk.outcome import Said
 from core.forecast.values import Outlook
 from core.notation.talk.common_questions import Topic
 from core.notation.talk.intentions import Intention
+from core.sessions.values import Session
 from core.values import Value
 
 # What can be tapped in place of words that weren't understood.
@@ -183,6 +184,19 @@ class HowTheyJoin(Said):
     """To a coach who tells of a newcomer: how people join these groups."""
 
     groups: tuple[str, ...]
+
+
+class PaceTold(Said):
+    """Arithmetic alone: so far in so long."""
+
+    metres: float
+    seconds: int
+
+
+class RestsTold(Said):
+    """What the session says of rest, part by part."""
+
+    session: Session
 
 
 class HowLongItIs(Said):

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import replace
-from typing import Any, Final, get_args
+from typing import Any, Final
 
 from core.desk.access import admitted
 from core.desk.classes.habits import tell_habit
@@ -27,7 +27,6 @@ from core.desk.commands import (
     SetUnits,
     Tell,
 )
-from core.desk.days import today_in
 from core.desk.joining.door import DOOR
 from core.desk.joining.entering import (
     as_held_minor,
@@ -39,6 +38,7 @@ from core.desk.joining.entering import (
 from core.desk.joining.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
 from core.desk.joining.groups import ask_units, kept_for_later, read_units, set_units, tell_zone
 from core.desk.outcome import Outcome
+from core.desk.profile.abilities import keep_other_ability
 from core.desk.profile.furnishing import SET, as_equipment_change, tell_set
 from core.desk.says import NotText
 from core.desk.scores.bare_loads import SETTING_UP
@@ -46,15 +46,16 @@ from core.desk.scores.correcting import as_correction
 from core.desk.scores.of_several import as_scores_of_several
 from core.desk.scores.tolerating import as_tolerance
 from core.desk.scores.which import WhichSession
-from core.desk.scores.whose import as_score_of_somebody, own_score, tell_about_score
+from core.desk.scores.whose import as_score_in_company, as_score_of_somebody, own_score, tell_about_score
 from core.desk.sessions.amending import DRAFT, LINE, as_amendment
 from core.desk.sessions.drafting import as_draft_order
 from core.desk.talk.acts import as_announced, as_clear_acts, as_one_act, as_other_matter, do_as_told
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import be_kind
-from core.desk.talk.asked import ASKED_TWICE, KEPT_BY, OfScore, asked_in
+from core.desk.talk.asked import ASKED_FOR_VERSIONS, ASKED_TWICE, KEPT_BY, OfScore, asked_in
 from core.desk.talk.body_first import BodyFirst
 from core.desk.talk.commonly_asked import as_common_question, as_how
+from core.desk.talk.each_clause import each_clause
 from core.desk.talk.helping import show_help
 from core.desk.talk.in_group import session_replied_to
 from core.desk.talk.meant import (
@@ -69,16 +70,26 @@ from core.desk.talk.meant import (
     session_named,
     session_tapped,
 )
-from core.desk.talk.not_got import nobody_lost
+from core.desk.talk.not_got import nobody_lost, not_got
 from core.desk.talk.only_asked import as_question
 from core.desk.talk.ordered import as_of_some, as_order
 from core.desk.talk.own_lines import as_own_line
 from core.desk.talk.passing_on import as_for_coach, as_own_words
 from core.desk.talk.pasted import as_pasted_session, as_session, as_unread_session
 from core.desk.talk.privacy import as_privacy
+from core.desk.talk.running import as_work_question
 from core.desk.talk.says import GoOnLater
+from core.desk.talk.scene import scene_of
 from core.desk.talk.several import each_in_turn
-from core.desk.talk.understood import in_own_words, matter
+from core.desk.talk.typed_meanwhile import (
+    asks,
+    is_age_asked_for,
+    is_said_of_score,
+    is_stale,
+    only_asks,
+    reads_as_score,
+    score_before_entry,
+)
 from core.desk.talk.undoing import as_undo
 from core.desk.today.breaks import BREAK
 from core.desk.today.easing import as_easing, tell_break
@@ -92,20 +103,15 @@ from core.desk.today.unwell import as_unwell
 from core.desk.versions.answers import ask_again, tell_answer, tell_weight
 from core.desk.versions.holding import as_body_of_another, as_wish
 from core.desk.versions.more import as_more
-from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
+from core.notation.ability_answers import ability_answer
 from core.notation.body.limits import read_limits
 from core.notation.part_labels import find_part
-from core.notation.scores import read_score
 from core.notation.scores.which_day import without_day
-from core.notation.talk.ages import read_age
-from core.notation.talk.chat import is_beside_a_score, is_like_a_score
-from core.notation.talk.yes_no import calls_it_off, says_it_is_so
-from core.scores.values import Doubt
+from core.notation.talk.chat import is_like_a_score
+from core.scaling.values import Ask, Question
 from core.store.records import OpenQuestion
-from core.understanding import acts as a
 
-ASKED: Final = get_args(a.Asked)
 Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
 _NUMBER: Final = re.compile(r"[0-9]")
 
@@ -184,8 +190,12 @@ def beside(reading: Reading) -> Reading:
     async def read(visit: Visit, text: str, session: int | None) -> Outcome | None:
         question = await visit.uow.questions.open_in(visit.chat)
         outcome = await reading(visit, text, session)
-        asks = "?" in text
-        return await then_still_open(visit, question, outcome, asks=asks) if outcome and question else outcome
+        is_asked = "?" in text or asks(text)
+        return (
+            await then_still_open(visit, question, outcome, asks=is_asked)
+            if outcome and question
+            else outcome
+        )
 
     return read
 
@@ -202,6 +212,9 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
     asked = asked_in(question)
     if isinstance(asked, OfScore) and not is_said_of_score(asked, text, visit.person.id):
         return None
+    beside = await as_ability(visit, question, text, session) or await as_score_of_part(visit, question, text)
+    if beside is not None:
+        return beside
     other = await as_other_matter(visit, question, text, session)
     if other is None:
         return await answer(visit, question, text, session)
@@ -209,6 +222,36 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
     if other.says:
         return await then_still_open(visit, question, other, asks=only_asks(text, question))
     return await ask_again(visit, question.refs, "" if question.refs.get("again") else text)
+
+
+# Asked what there is; `part 1 was 20 kg` is no answer to that.
+OF_THINGS: Final = frozenset({"equipment", "set", "weight"})
+
+
+async def as_score_of_part(visit: Visit, question: OpenQuestion, text: str) -> Outcome | None:
+    if question.kind not in OF_THINGS or not find_part(text) or not _NUMBER.search(text):
+        return None
+    told = await own_score(visit, text, None)
+    return told and await then_still_open(visit, question, told)
+
+
+async def as_ability(visit: Visit, question: OpenQuestion, text: str, session: int | None) -> Outcome | None:
+    """An answer with more beside it, or of another movement than the one that was asked for; None for all else."""
+    if question.kind not in ASKED_FOR_VERSIONS:
+        return None
+    asked = Question.model_validate(question.refs["question"]).movement
+    told = ability_answer(text, asked)
+    if told is None or told.reps is None:
+        return None
+    if told.movement not in {None, asked}:
+        kept = await keep_other_ability(visit, told)
+        return await then_still_open(visit, question, kept, asks=True)
+    if question.kind != Ask.ABILITY or not any(one.isalnum() for one in told.rest):
+        return None
+    await visit.uow.questions.close(visit.chat)
+    done = await understood(visit, told.rest, session)
+    answered = await tell_answer(visit, question.refs, text)
+    return done + answered if answered else None
 
 
 async def then_still_open(
@@ -225,12 +268,6 @@ async def then_still_open(
     again = await open_again(visit) or Outcome() if goes_on else await still_open(visit, question)
     said = {type(one.what) for one in done.says}
     return done + replace(again, says=tuple(one for one in again.says if type(one.what) not in said))
-
-
-def only_asks(text: str, question: OpenQuestion) -> bool:
-    """`What does amrap mean`: nothing of it tells anything."""
-    acts = matter(in_own_words(text, open_=question))
-    return bool(acts) and all(isinstance(act, ASKED) for act in acts)
 
 
 async def still_open(visit: Visit, question: OpenQuestion) -> Outcome:
@@ -253,21 +290,6 @@ async def still_open(visit: Visit, question: OpenQuestion) -> Outcome:
         refs = {**now_open.refs, ASKED_TWICE: True}
         await visit.uow.questions.ask(visit.chat, now_open.kind, refs, visit.now)
     return again or Outcome()
-
-
-def is_said_of_score(asked: OfScore, text: str, person: int) -> bool:
-    """A number, a yes or a no, or what tells of a score without one; else it is about something else.
-
-    Whether a coach's words are theirs is a question of yes or no: another number is told afresh. A coach who was asked
-    about somebody else's score goes on to other matters: `Petra is 62` is no answer.
-    """
-    if says_it_is_so(text) or calls_it_off(text):
-        return True
-    if asked.whose:
-        return False
-    if asked.athlete not in {None, person}:
-        return is_like_a_score(text) or find_part(text) is not None
-    return not is_beside_a_score(text) and (bool(_NUMBER.search(text)) or is_like_a_score(text))
 
 
 async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | None:
@@ -310,14 +332,6 @@ async def what_is_open(visit: Visit) -> Outcome | None:
     return await ask_entry_again(visit) or await open_again(visit)
 
 
-async def is_stale(visit: Visit, question: OpenQuestion) -> bool:
-    """What was asked about a score of another day, nobody wants to be asked once more."""
-    if question.kind != "score":
-        return False
-    record = await visit.uow.sessions.find(question.refs["session"], await visit.group_ids())
-    return record is None or record.day < today_in(await visit.group(record.group_id), visit.now)
-
-
 async def answer(visit: Visit, question: OpenQuestion, text: str, session: int | None = None) -> Outcome:
     """What was typed as the answer; where it reads only as a score, as that; else the question once more."""
     if question.kind == "pain" and is_like_a_score(text) and read_limits(text).limits is None:
@@ -335,32 +349,15 @@ async def answer(visit: Visit, question: OpenQuestion, text: str, session: int |
     # A bare number was meant as the answer, even where it is none.
     is_one = not bare and (is_like_a_score(text) or await reads_as_score(visit, text, session))
     scored = await own_score(visit, text, session) if is_one else None
-    return scored or await ask_again(visit, question.refs, text)
+    return scored or await as_no_answer(visit, question, text, session)
 
 
-_DID: Final = re.compile(r"\b(?:did|done|finished|got|managed|took)\b", re.IGNORECASE)
-
-
-async def reads_as_score(visit: Visit, text: str, session: int | None) -> bool:
-    """`Did the whole thing today lads 15.40`, where something else was asked: of the session before them."""
-    record = await session_meant(visit, session) if _DID.search(text) and _NUMBER.search(text) else None
-    if record is None:
-        return False
-    read = read_score(text, record.session)
-    return read.score is not None and (read.sure or read.doubt is Doubt.WHICH_BLOCK)
-
-
-def is_age_asked_for(question: OpenQuestion, text: str) -> bool:
-    return question.kind == SCREENING and not question.refs["answers"] and read_age(text) is not None
-
-
-async def score_before_entry(visit: Visit, text: str) -> Outcome:
-    """A score counts whoever tells it; the question about consent or health stays, as it was no answer."""
-    told = await own_score(visit, text, None)
-    posted = await session_meant(visit, None)
-    if told is not None and posted:
-        return told
-    return (told or Outcome()) + (await ask_entry_again(visit) or Outcome())
+async def as_no_answer(visit: Visit, question: OpenQuestion, text: str, session: int | None) -> Outcome:
+    """The question once more; a question of theirs that nobody here can answer goes to the coach, if they like."""
+    if not asks(text):
+        return await ask_again(visit, question.refs, text)
+    asked = await not_got(visit, (text,), (), await scene_of(visit, text, session))
+    return asked + await ask_again(visit, question.refs, "")
 
 
 @admitted
@@ -435,6 +432,7 @@ READINGS = (
     BodyFirst(understood, what_is_open),
     each_in_turn(understood),
     beside(as_common_question),
+    beside(as_work_question),
     beside(as_how),
     as_for_coach,
     as_own_words,
@@ -447,7 +445,9 @@ READINGS = (
     as_easy_week,
     as_asked_of,
     as_order,
+    each_clause(understood),
     as_unwell,
+    as_score_in_company,
     as_own_line,
     as_amendment,
     as_ping,

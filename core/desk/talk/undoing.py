@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 from typing import Final
 
+from core.athletes.values import Complaint
 from core.desk.access import admitted
 from core.desk.coached import athlete_in, coached_athletes, coached_groups, coached_ids
 from core.desk.coaching.commands import (
@@ -25,7 +26,7 @@ from core.desk.commands import (
     RestoreDraft,
     TakeScoreBack,
 )
-from core.desk.days import LOOKS_BACK
+from core.desk.days import LOOKS_BACK, today_in
 from core.desk.errors import AlreadyDone, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.profile.commands import ForgetWord
@@ -208,12 +209,22 @@ async def take_scores_off(visit: Visit, command: TakeScoresOff) -> Outcome:
 
 
 async def which_goes(visit: Visit) -> Outcome | None:
-    """Where several scores of one session were told, which of them isn't right; None where there aren't several."""
+    """Where several scores of one session were told, or pain today, which isn't right; None where nothing was."""
     week = await shown_since(visit, LOOKS_BACK)
-    scores = await counting(visit, week[0], visit.person.id) if week else []
-    if len(scores) <= 1:
+    if not week:
         return None
-    return visit.told(AskWhichGoes(scores=tuple([await in_its_part(visit, week[0], one) for one in scores])))
+    scores = await counting(visit, week[0], visit.person.id)
+    pains = await told_today(visit, week[0].group_id)
+    if len(scores) <= 1 and not pains:
+        return None
+    parts = tuple([await in_its_part(visit, week[0], one) for one in scores])
+    return visit.told(AskWhichGoes(scores=parts, pains=pains, group=week[0].group_id))
+
+
+async def told_today(visit: Visit, group: int) -> tuple[Complaint, ...]:
+    """What they said today that hurts."""
+    today = today_in(await visit.group(group), visit.now)
+    return tuple(one for one in (await visit.profile()).complaints if one.since == today)
 
 
 async def undo_line(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:

@@ -72,7 +72,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.Remind: wishes.remind,
     a.NoReminders: wishes.no_reminders,
     a.Quiet: wishes.quiet,
-    a.Zone: wishes.reminders,
+    a.Zone: wishes.zone,
     a.Units: wishes.units,
     a.ToCoach: wishes.to_coach,
     a.ForgetMe: wishes.forget,

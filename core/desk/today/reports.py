@@ -27,6 +27,7 @@ from core.notation.body.complaints import ToldPain
 from core.notation.body.healing import injured
 from core.notation.body.limits import read_limits
 from core.notation.body.sides import read_sides
+from core.notation.part_places import place_of
 from core.scores.values import Hurt
 from core.store.records import Group, SessionRecord
 
@@ -83,7 +84,9 @@ async def ask_effort(visit: Visit, record: SessionRecord) -> Outcome:
 
 
 def ask_part(visit: Visit, record: SessionRecord, block: int) -> Outcome:
-    asked = AskPart(session=record.id, written=record.session, part=block + 1)
+    asked = AskPart(
+        session=record.id, written=record.session, block=block + 1, part=place_of(block, record.session)
+    )
     key = f"part:{record.id}:{visit.person.id}:{block}"
     return Outcome((Say(visit.chat, asked, key=key, refs={"session": record.id}),))
 

@@ -161,10 +161,11 @@ class AskEffort(Said):
 
 
 class AskPart(Said):
-    """One part is scored; what of the other? `part`: its number in the session, from 1."""
+    """One part is scored; what of the other? `block`: its number in the session, from 1; `part`: as people call it."""
 
     session: int
     written: Session
+    block: int
     part: int
 
 

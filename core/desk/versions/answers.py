@@ -19,24 +19,23 @@ from core.desk.commands import (
     NoLimits,
     OwnNothing,
     SkipBodyMass,
-    TellAbility,
 )
-from core.desk.errors import Answered, StalePress, UnknownThing
+from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.talk.passing_on import offer
 from core.desk.today.pain import joints, spared, stage_told
 from core.desk.today.says import FineNow
-from core.desk.versions.kept import answer_kept
+from core.desk.versions.in_a_row import tell_ability_in_words
+from core.desk.versions.kept import answer_kept, must_still_ask
 from core.desk.versions.says import AskWeight, Understood
 from core.desk.versions.version import ask, my_version
 from core.desk.visit import Visit
 from core.measures import MassUnit
-from core.movements.lookup import catalogue
 from core.notation.body.complaints import is_fine_now
 from core.notation.body.limits import read_limits
 from core.notation.body.medicines import limits_of, medicines_in
 from core.notation.body.sides import read_sides
-from core.notation.numbers import does_not_know, is_new_to_it, read_body_mass, read_reps
+from core.notation.numbers import is_new_to_it, read_body_mass
 from core.notation.values import ReadLimits
 from core.scaling.values import Ask, Question
 from core.understanding import acts as a
@@ -45,13 +44,6 @@ from core.understanding.text import fold, stem
 from core.understanding.things import read_things, read_weight
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message
-
-
-async def must_still_ask(visit: Visit, ask: Ask, *, answered: bool) -> None:
-    """Raises Answered for an old button of a question that was answered since: it would undo what was told."""
-    question = await visit.uow.questions.open_in(visit.chat)
-    if answered and (question is None or question.kind != ask):
-        raise Answered
 
 
 @admitted
@@ -89,34 +81,6 @@ async def choose_pair(visit: Visit, command: ChoosePair) -> Outcome:
     await must_still_ask(visit, Ask.PAIR, answered=(await visit.profile()).pair is not None)
     kept = await keep(visit, command.session, None, pair=command.pair)
     return kept + Outcome(settles=True)
-
-
-@admitted
-async def tell_ability(visit: Visit, command: TellAbility) -> Outcome:
-    if not catalogue().knows(command.movement):
-        raise UnknownThing
-    told = any(one.movement == command.movement for one in (await visit.profile()).evidence)
-    await must_still_ask(visit, Ask.ABILITY, answered=told)
-    evidence = Evidence(
-        movement=command.movement,
-        variant=await variant_asked_for(visit, command.movement),
-        on=visit.now.date(),
-        reps=command.reps,
-        load_kg=command.load_kg,
-    )
-    await visit.must_consent()
-    await visit.uow.profiles.add_evidence(visit.person.id, evidence, visit.now)
-    shown = await my_version(visit, MyVersion(session=command.session))
-    return shown + Outcome(settles=True)
-
-
-async def variant_asked_for(visit: Visit, movement: str) -> str | None:
-    """Of which variant the open question is, if it is about this movement: twenty from the knees are not twenty."""
-    asked = await visit.uow.questions.open_in(visit.chat)
-    if asked is None or asked.kind != Ask.ABILITY:
-        return None
-    question = Question.model_validate(asked.refs["question"])
-    return question.variant if question.movement == movement else None
 
 
 @admitted
@@ -259,18 +223,6 @@ def is_nothing_to_spare(text: str) -> bool:
     told = understand(Message(text=text), Context(question="limits"))
     names = {act.act for act in told.acts}
     return bool(names) and names <= _NOTHING_TO_SPARE and not told.unread and not _EXCEPT.search(text)
-
-
-async def tell_ability_in_words(
-    visit: Visit, question: Question, session_id: int, text: str
-) -> Outcome | None:
-    reps = read_reps(text)
-    if reps is None and "?" in text:  # `about 10?? whats this 40`
-        reps = read_reps(text.partition("?")[0])
-    if question.movement is None or (reps is None and not does_not_know(text)):
-        return None
-    command = TellAbility(session=session_id, movement=question.movement, reps=reps, load_kg=question.load_kg)
-    return await tell_ability(visit, command)
 
 
 # Nobody is asked twice what they can't tell: then it is begun with what is light.

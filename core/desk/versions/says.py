@@ -60,13 +60,18 @@ class AskWeight(Said):
 
 
 class AskAbout(Said):
-    """The next question this session needs. `again`: the last answer could not be read."""
+    """The next question this session needs. `again`: the last answer could not be read.
+
+    `left`: so many are left, where the version was wished for while this was open; `known`: it was asked just before.
+    """
 
     session: int | None
     question: Question
     units: MassUnit
     understood: Understood | None = None
     again: bool = False
+    left: int | None = None
+    known: bool = False
 
 
 class LastTime(Value):

@@ -30,7 +30,7 @@ from core.forecast.today import version_today
 from core.forecast.values import Foreseen
 from core.movements.lookup import UnknownMovement, catalogue
 from core.scaling.needs import calling
-from core.scaling.questions import next_question
+from core.scaling.questions import answered_with_care, next_question
 from core.scaling.values import Question, Version, Withheld
 from core.store.records import Purpose, Role, SessionRecord, SessionState
 
@@ -71,7 +71,9 @@ async def my_version(
     # What a coach leaves out is no answer of theirs.
     question = still_to_ask(visit, record, today.model_copy(update={"limits": profile.limits}))
     if question is not None:
-        return await ask(visit, question, today, record.id, understood)
+        known = await asked_just_now(visit, question)
+        left = answered_with_care(today, record.session, catalogue())[0] if known else None
+        return await ask(visit, question, today, record.id, understood, left=left)
     return await show(visit, record, today, understood, changed)
 
 
@@ -108,6 +110,16 @@ async def version_in(visit: Visit, group_id: int) -> Outcome:
     return await my_version(visit, MyVersion(session=record.id)) if record else await nothing_posted(visit)
 
 
+async def asked_just_now(visit: Visit, question: Question) -> bool:
+    """Whether it is open, word for word."""
+    now_open = await visit.uow.questions.open_in(visit.chat)
+    return (
+        now_open is not None
+        and now_open.kind == question.ask
+        and now_open.refs["question"] == question.model_dump(mode="json")
+    )
+
+
 async def remember(visit: Visit, question: Question, session_id: int | None, *, again: bool = False) -> None:
     """The next free text may be the answer to this; `again`: one before it was none."""
     refs = {"session": session_id, "question": question.model_dump(mode="json"), "again": again}
@@ -122,11 +134,19 @@ async def ask(
     understood: Understood | None = None,
     *,
     again: bool = False,
+    left: int | None = None,
 ) -> Outcome:
     """Ask, and remember in one row that the next free text may be the answer."""
+    known = await asked_just_now(visit, question)
     await remember(visit, question, session_id, again=again)
     asked = AskAbout(
-        session=session_id, question=question, units=profile.units, understood=understood, again=again
+        session=session_id,
+        question=question,
+        units=profile.units,
+        understood=understood,
+        again=again,
+        left=left,
+        known=known,
     )
     return visit.told(asked)
 

@@ -7,7 +7,7 @@ from typing import Literal, NamedTuple
 from core.athletes.limits import limit
 from core.athletes.values import Side
 from core.notation.body.directions import without_directions
-from core.notation.body.healing import HURTS, WELL, no_better
+from core.notation.body.healing import HURTS, WELL, no_better, pain_is_gone
 from core.notation.body.sides import joints_in, read_sides
 from core.notation.text import plain
 
@@ -76,7 +76,7 @@ def read_complaint(text: str) -> ToldPain | None:
         return None
     if bad and len(bad) < len(joints) and WELL.search(words):
         return None  # two tellings, each an act of its own
-    if _OVER.search(words) and not (bad or _HEDGED.search(words)):
+    if (_OVER.search(words) or pain_is_gone(words)) and not (bad or _HEDGED.search(words)):
         return ToldPain("over", joints, read_sides(words))
     hurts = others or bad or HURTS.search(words)
     return ToldPain("hurts", joints, read_sides(words), others) if hurts else None

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Sequence
+from typing import Final
 
 from core.notation.part_labels import Told, by_parts, find_part
 from core.notation.phrases.shapes import PHRASES
@@ -164,3 +165,14 @@ _RESTS = re.compile(
 def calls_a_rest_day(text: str) -> bool:
     """Whether one line says that there is no session on a day; a live class is another matter."""
     return "\n" not in text.strip() and "class" not in text.lower() and bool(_RESTS.search(text))
+
+
+_DAY: Final = r"(?:mon|tues?|wed(?:nes)?|thu(?:r|rs)?|fri|sat(?:ur)?|sun)(?:day)?s?"
+_MINUTES_OF_DAYS: Final = re.compile(
+    rf"^\W*(?:on )?{_DAY}(?:\s*(?:,|and|&|/|\+)\s*(?:on )?{_DAY})+\W+(?:\w+ ){{0,4}}[0-9]{{1,3}} ?(?:m|mins?|minutes)\b"
+)
+
+
+def tells_minutes_of_days(text: str) -> bool:
+    """`Tues and thurs 20 min`: so much time on several days is no score of any."""
+    return bool(_MINUTES_OF_DAYS.match(plain(text).lower()))

@@ -1,5 +1,7 @@
 """Whatever else is surely told while a question is open is done, and the question asked once more."""
 
+import asyncio
+
 import pytest
 
 from tests.acceptance.people import consents, start_link
@@ -156,3 +158,95 @@ async def test_whoever_belongs_to_no_group_is_shown_the_way_in_whole_once(crew):
     await stranger.hears("I'm a helper for small training groups")
     await stranger.says("my knee is a bit dodgy")
     await stranger.hears("I haven't kept “my knee is a bit dodgy”. Nothing you write here counts before")
+
+
+@pytest.mark.parametrize("words", ["my coach said do it 3x only", "there were 2 rounds left"])
+async def test_a_number_of_something_else_answers_nothing(asked_how_many, words):
+    await asked_how_many.says(words)
+    again = await asked_how_many.hears("I didn't get")
+    assert "How many v-ups" in again.text
+
+
+async def test_pain_beside_the_answer_is_heard_before_it(asked_how_many):
+    await asked_how_many.says("10ish, but my shoulder hurts")
+    heard = await asked_how_many.hears("I'm sorry about your shoulder")
+    assert "How many goblet squats" in heard.text
+
+
+async def test_another_movement_than_the_asked_one_is_kept_as_that(asked_how_many):
+    await asked_how_many.says("um maybe 3 pushups, from my knees?")
+    await asked_how_many.hears("Kept as what you can do in a row: 3 push-ups")
+    await asked_how_many.hears("How many")
+
+
+async def test_who_wants_the_session_now_hears_how_many_questions_are_left_and_may_have_it_gentle(
+    asked_how_many,
+):
+    await asked_how_many.says("/today")
+    await asked_how_many.hears("then your version is there")
+    await asked_how_many.presses("Something gentle now")
+    shown = await asked_how_many.hears("Your version")
+    assert "v-ups" not in shown.text.split("Why it's so")[0]
+
+
+@world
+async def has_version(crew):
+    cal = await crew.has("Cal")
+    await crew.gets("Tuesday\nStrength\n3 sets\n10 goblet squats @ 16/12\nAMRAP 12\n10 push-ups\n200 m run")
+    await goes_on_to(cal, "Your version")
+    return cal
+
+
+async def test_a_score_that_was_just_noted_is_known(has_version):
+    await has_version.says("6+4")
+    noted = await has_version.hears("Noted, part 2")
+    assert "part 2" in noted.text
+    await has_version.says("how did I do?")
+    await has_version.hears("6 rounds + 4")
+    await has_version.says("how am I doing vs the others")
+    await has_version.hears("1. Cal  6 rounds + 4")
+
+
+async def test_what_somebody_else_reached_is_left_to_them(has_version):
+    await has_version.says("did it w/ Bo, he got 3+2, me 6+4")
+    await has_version.hears("“he got 3+2” is theirs")
+    await has_version.hears("6 rounds + 4")
+    await has_version.says("my sister did it with me, she got 4 rounds")
+    await has_version.hears("How far did you get yourself?")
+
+
+async def test_pain_beside_a_second_score_is_heard_and_both_can_be_taken_back(has_version):
+    await has_version.says("6+4")
+    await has_version.hears("Noted, part 2")
+    await has_version.says("6+5 but knee sore")
+    await has_version.hears("I'm sorry about your knee")
+    await has_version.hears("Shall it be")
+    await has_version.says("undo")
+    asked = await has_version.hears("Which one isn't right?")
+    assert [one.label for one in asked.all_buttons] == ["6 rounds + 4 (part 2)", "Knee: it's fine"]
+
+
+# What an athlete tells, asks or wishes, and what of its answer shows that it was heard.
+CLAUSES = {
+    "I've only got 15 minutes": "15 minutes",
+    "didnt sleep": "less is the clever thing",
+    "push-ups too hard": "Changed:",
+    "my clock is New York": "New York",
+    "remind me 30 min before": "30 minutes",
+    "got a 20 kg kettlebell now": "a kettlebell of 20 kg",
+    "my knee hurts": "your knee",
+}
+
+
+@pytest.mark.parametrize("first", CLAUSES)
+async def test_of_two_things_told_together_each_has_its_answer(has_version, first):
+    for second in CLAUSES.keys() - {first}:
+        before = len(await has_version.messages)
+        await has_version.says(f"{first}, {second}")
+        for _ in range(40):
+            said = " ".join(one.text for one in (await has_version.messages)[before + 1 :])
+            if CLAUSES[first] in said and CLAUSES[second] in said:
+                break
+            await asyncio.sleep(0.1)
+        assert CLAUSES[first] in said, (first, second, said)
+        assert CLAUSES[second] in said, (first, second, said)

@@ -63,7 +63,7 @@ def test_the_group_does_not_read_why_there_is_no_rank():
 
 def board(*scores: tuple[str, Score]) -> str:
     ranked = rank(Format.AMRAP, [Entry(name=name, score=score) for name, score in scores])
-    said = Scoreboard(session_id=1, title=None, day=date(2026, 3, 3), boards=((0, ranked),))
+    said = Scoreboard(session_id=1, title=None, day=date(2026, 3, 3), boards=((1, ranked),))
     return word(said, "en").html
 
 
@@ -96,10 +96,10 @@ def test_a_board_says_of_everybody_scaled_what_was_lighter():
         ],
     )
     told = (
-        Eased(block=0, name="Bo", lines=(version_line("push-up", "hands-on-bench", Change.VARIANT),)),
-        Eased(block=0, name="Cy", lines=(version_line("march", "on-the-spot", Change.MOVEMENT),)),
+        Eased(part=1, name="Bo", lines=(version_line("push-up", "hands-on-bench", Change.VARIANT),)),
+        Eased(part=1, name="Cy", lines=(version_line("march", "on-the-spot", Change.MOVEMENT),)),
     )
-    said = Scoreboard(session_id=1, title=None, day=date(2026, 3, 3), boards=((0, ranked),), eased=told)
+    said = Scoreboard(session_id=1, title=None, day=date(2026, 3, 3), boards=((1, ranked),), eased=told)
     text = word(said, "en").html
     assert "2. Bo  9 rounds · hands on a bench" in text
     assert "Other work, no place\n• Cy  12 rounds · march" in text

@@ -44,7 +44,7 @@ def scoreboard(said: Scoreboard) -> Worded:
         parts.append("No scores yet.")
     for number, board in shown:
         if len(said.boards) > 1:
-            parts.append(fill("<i>Part {number}</i>", number=number + 1))
+            parts.append(fill("<i>Part {number}</i>", number=number))
         parts.append(ranking(board, marks_of(said, number)))
     return Worded("\n\n".join(parts), (judging(said.session_id),) if said.judge else ())
 
@@ -64,12 +64,13 @@ def past_scores(said: PastScores) -> Worded:
 
 def past_score(one: PastScore, units: MassUnit) -> str:
     """`24 November: 7 rounds + 12, scaled (10 push-ups, 12 goblet squats @ 10 kg)`; HTML."""
+    of = f" ({', '.join(what_words(line, units) for line in one.lines)})" if one.lines else ""
     return fill(
-        "{day}: {score}{kind} ({lines})",
+        "{day}: {score}{kind}{of}",
         day=f"{one.on:%-d %B}",
         score=one.score.in_words(units),
         kind=", scaled" if one.score.scaled else "",
-        lines=", ".join(what_words(line, units) for line in one.lines),
+        of=of,
     )
 
 
@@ -108,12 +109,12 @@ def rows(places: list[Place], marks: Mapping[str, str]) -> str:
 MARKED = 2
 
 
-def marks_of(said: Scoreboard, block: int) -> dict[str, str]:
+def marks_of(said: Scoreboard, part: int) -> dict[str, str]:
     """By name, what was lighter: `hands on a chair, 10 kg dumbbell`."""
     return {
         one.name: ", ".join(dict.fromkeys(mark_words(line, said.units) for line in one.lines[:MARKED]))
         for one in said.eased
-        if one.block == block
+        if one.part == part
     }
 
 

@@ -8,6 +8,7 @@ from bot.words.en.scores.scoreboard import short_day
 from bot.words.text import escape, fill, listed
 from bot.words.versions import sided
 from bot.words.wording import Button, DoorButton, Row, Worded, in_rows, wording
+from core.athletes.values import Complaint
 from core.desk.coaching.commands import AskWhatCounts
 from core.desk.commands import (
     ChangeAnswer,
@@ -47,7 +48,9 @@ from core.desk.scores.says import (
     ScoreNoted,
     ScoreTakenBack,
     SessionChoice,
+    SomebodyElses,
 )
+from core.desk.versions.commands import ReviewLimit
 from core.measures import in_words as load_in_words
 from core.scaling.values import Ask
 from core.scores.values import Mark
@@ -117,13 +120,18 @@ def spare(said: ScoreNoted) -> str:
 
 
 def unseen(said: ScoreNoted) -> str:
-    if said.for_whom or not said.score.scaled or said.rank is None:
+    """Why it stands with the scaled ones, said once of a session."""
+    if not may_claim(said) or said.again:
         return ""
     if said.score.claimed and not said.unseen:
         return "Your version from me was lighter, so it's with the scaled ones. Did you do it all as written? Tap below."
-    if not said.unseen:
-        return ""
     return "You haven't had a version from me, so I've put it with the scaled ones. Was it all as written? Tap below."
+
+
+def may_claim(said: ScoreNoted) -> bool:
+    """Whether only they know if it was done as written."""
+    scaled = said.score.scaled and not said.for_whom and said.rank is not None
+    return scaled and (said.unseen or said.score.claimed)
 
 
 def rows_under(said: ScoreNoted) -> tuple[Row, ...]:
@@ -134,7 +142,9 @@ def rows_under(said: ScoreNoted) -> tuple[Row, ...]:
         Button(f"{of_part}Not right", FixScore(score=said.score_id)),
         Button(f"{of_part}Take it back", TakeScoreBack(score=said.score_id)),
     )
-    claim: Row = (Button("It was as written", ClaimAsWritten(score=said.score_id)),) if unseen(said) else ()
+    claim: Row = (
+        (Button("It was as written", ClaimAsWritten(score=said.score_id)),) if may_claim(said) else ()
+    )
     return (claim, row) if claim else (row,)
 
 
@@ -159,7 +169,7 @@ def unplaced(said: ScoreNoted) -> str:
 
 def placed(said: ScoreNoted, rank: int) -> str:
     if said.of == 1:
-        return "You're the first on the board. Well done!"
+        return "Well done!" if said.again else "You're the first on the board. Well done!"
     if rank > said.of / 2:
         return "You're on the board. Well done!"  # nobody needs to be told that they are last
     return fill("That's place {rank} of {of} so far. Well done!", rank=rank, of=said.of)
@@ -334,7 +344,21 @@ def ask_which_goes(said: AskWhichGoes) -> Worded:
     rows = [
         (Button(f"{one.text}{of_part(one.part)}"[:60], FixScore(score=one.score_id)),) for one in said.scores
     ]
+    rows += [
+        (Button(f"{sided(one.limit, one.side).capitalize()}: it's fine"[:60], fine(one, said.group)),)
+        for one in said.pains
+    ]
     return Worded("These of yours count. Which one isn't right?", tuple(rows))
+
+
+def fine(told: Complaint, group: int) -> ReviewLimit:
+    return ReviewLimit(group=group, limit=told.limit, asked=told.review_on.toordinal(), how="gone")
+
+
+@wording("en", SomebodyElses)
+def somebody_elses(said: SomebodyElses) -> Worded:
+    more = "" if said.own else " How far did you get yourself?"
+    return Worded(fill("“{words}” is theirs to tell me, so I've left it.{more}", words=said.words, more=more))
 
 
 @wording("en", NoSuchScore)

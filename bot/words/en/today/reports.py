@@ -34,7 +34,7 @@ def ask_part(said: AskPart) -> Worded:
     text = fill(
         "And part {part} ({name})? Write me that score too.",
         part=said.part,
-        name=part_words(said.written, said.part),
+        name=part_words(said.written, said.block),
     )
     return Worded(text, ((Button("That was all", AllTold(session=said.session)),),))
 

@@ -10,6 +10,7 @@ from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Equipment
 from core.desk.commands import (
     ChoosePair,
+    GiveGentle,
     GoGentle,
     LeaveOut,
     NoLimits,
@@ -51,7 +52,23 @@ def ask_about(said: AskAbout) -> Worded:
         before = f"{before or ''} I only know the commoner things. If it is something a doctor should have a say in, ask them before you train with it; I can go gentle with you until then."
     if said.again and said.question.ask is Ask.PAIR:
         before = PLAINLY["pair"]
-    return Worded(f"{before}\n\n{text}" if before else text, answers(said))
+    if said.left is not None:
+        before = still_to_come(said.left)
+    return Worded(f"{before}\n\n{text}" if before else text, (*answers(said), *something_gentle(said)))
+
+
+def still_to_come(left: int) -> str:
+    """Why there is no version yet."""
+    if left == 1:
+        return "One short question more, then your version is there."
+    return f"At most {left} short questions more, then your version is there."
+
+
+def something_gentle(said: AskAbout) -> tuple[Row, ...]:
+    """Whoever is asked the same once more may train without an answer."""
+    if said.session is None or not said.known or said.question.ask is Ask.STAGE:
+        return ()
+    return ((Button("Something gentle now", GiveGentle(session=said.session)),),)
 
 
 def question_text(said: AskAbout) -> str:
@@ -77,7 +94,18 @@ def question_text(said: AskAbout) -> str:
         Ask.STAGE: STAGE_TEXTS.get(said.question.about or "", ""),
         Ask.ABILITY: ability_text(said.question, said.units),
     }
-    return texts[said.question.ask]
+    return (
+        IN_SHORT.get(said.question.ask, texts[said.question.ask]) if said.known else texts[said.question.ask]
+    )
+
+
+# What was asked just before.
+IN_SHORT = {
+    Ask.EQUIPMENT: "What do you have to train with? A few words will do, or tap what is at hand.",
+    Ask.LIMITS: "Is there anything your body needs to spare? A word or two will do.",
+    Ask.BODY_MASS: "What do you weigh? You may skip it.",
+    Ask.PAIR: "Two loads are written: the heavier first. Which is meant for you? In doubt, the lighter.",
+}
 
 
 def two_loads(question: Question, units: MassUnit) -> str:

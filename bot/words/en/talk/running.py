@@ -1,0 +1,67 @@
+"""Words for whoever asks for a pace, or whether one rests between."""
+
+from bot.words.en.versions.version import part_words
+from bot.words.text import bullets, escape, fill
+from bot.words.wording import Worded, wording
+from core.desk.talk.says import PaceTold, RestsTold
+from core.sessions.values import Block, BlockKind, Format
+
+_KM, _MILE = 1000.0, 1609.344
+_SHORT_M = 1500
+
+
+def clock(seconds: float) -> str:
+    """`4:02`, `1:02:05`."""
+    whole = round(seconds)
+    hours, rest = divmod(whole, 3600)
+    return f"{hours}:{rest // 60:02}:{rest % 60:02}" if hours else f"{rest // 60}:{rest % 60:02}"
+
+
+@wording("en", PaceTold)
+def pace_told(said: PaceTold) -> Worded:
+    each = said.seconds / said.metres
+    lap = f", {clock(each * 400)} for each 400 m" if said.metres >= _SHORT_M else ""
+    text = "{far} in {time} is <b>{pace} a kilometre</b> ({mile} a mile){lap}."
+    return Worded(
+        fill(
+            text,
+            far=far(said.metres),
+            time=clock(said.seconds),
+            pace=clock(each * _KM),
+            mile=clock(each * _MILE),
+            lap=lap,
+        )
+    )
+
+
+def far(metres: float) -> str:
+    return f"{metres / _KM:g} km" if metres >= _KM else f"{metres:g} m"
+
+
+@wording("en", RestsTold)
+def rests_told(said: RestsTold) -> Worded:
+    session = said.session
+    work = [
+        (number, one)
+        for number, one in enumerate(session.blocks, 1)
+        if one.kind not in {BlockKind.WARM_UP, BlockKind.COOL_DOWN}
+    ]
+    told = [
+        fill("{part}: {rest}", part=part_words(session, number), rest=rest_of(one)) for number, one in work
+    ]
+    return Worded(f"{bullets(told)}\n{escape('Out of breath or wobbly? Rest longer, it still counts.')}")
+
+
+def rest_of(block: Block) -> str:
+    """What is written; where nothing is, what is common practice (no source)."""
+    if block.rest_s:
+        return f"{clock(block.rest_s)} min of rest, as your coach wrote"
+    match block.format:
+        case Format.AMRAP | Format.FOR_TIME:
+            return "no fixed rest; take short ones whenever you need to, the clock runs on"
+        case Format.INTERVALS:
+            return "what is left of each turn is your rest"
+        case Format.SETS | Format.MAX_LOAD:
+            return "your coach wrote none, so rest between sets till the next feels doable, a minute or two"
+        case _:
+            return "none is written; rest whenever you need to"
