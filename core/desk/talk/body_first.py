@@ -9,8 +9,8 @@ from typing import Final
 
 from core.desk.coached import coached_groups
 from core.desk.joining.door import show_way_in
-from core.desk.joining.entering import tell_consent
-from core.desk.joining.entry import CONSENT, ask_consent, held_answer
+from core.desk.joining.entering import tell_consent, tell_screening
+from core.desk.joining.entry import CONSENT, SCREENING, ask_consent, held_answer
 from core.desk.outcome import Outcome
 from core.desk.profile.conditions import keep_spared
 from core.desk.talk.asked import keeps
@@ -63,6 +63,9 @@ class BodyFirst:
         question = await visit.uow.questions.open_in(visit.chat)
         if question is not None and question.kind == CONSENT:
             return means + await beside_consent(visit, question.refs["group"], told, text)
+        if question is not None and question.kind == SCREENING and read_yes_no(text) is not None:
+            kept = await keep_medicines(visit, told, text)
+            return means + kept + await tell_screening(visit, question.refs, text)
         if question is not None and question.kind == Ask.LIMITS and told.taken:
             answered = await tell_answer(visit, question.refs, text)
             return means + (answered or await keep_medicines(visit, told))
@@ -82,7 +85,7 @@ async def beside_consent(visit: Visit, group: int, told: ToldMedicines, text: st
     if read_yes_no(text) is None:
         return await ask_consent(visit, group, again=True, unkept=short(text))
     after = await tell_consent(visit, {"group": group}, text)
-    return await keep_medicines(visit, told) + after
+    return await keep_medicines(visit, told, text) + after
 
 
 async def meaning(visit: Visit, told: ToldMedicines) -> MedicinesTold:
@@ -93,12 +96,15 @@ async def meaning(visit: Visit, told: ToldMedicines) -> MedicinesTold:
     return MedicinesTold(kinds=before or told.kinds, takes=bool(before or told.taken))
 
 
-async def keep_medicines(visit: Visit, told: ToldMedicines) -> Outcome:
-    """As conditions, with what else the same words tell: `pills since the stent`."""
+async def keep_medicines(visit: Visit, told: ToldMedicines, words: str = "") -> Outcome:
+    """As conditions, with what else the same `words` tell: `pills since the stent`."""
     if not told.taken or not await visit.uow.consents.given(visit.person.id):
         return Outcome()
     beside = [
-        one for act in in_own_words(told.words).acts if isinstance(act, Condition) for one in act.limits
+        one
+        for act in in_own_words(words or told.words).acts
+        if isinstance(act, Condition)
+        for one in act.limits
     ]
     before = (await visit.profile()).limits or ()
     new = [one for one in (*limits_of(told.taken), *beside) if one not in before]

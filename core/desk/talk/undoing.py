@@ -93,7 +93,11 @@ def undoing(offered: Sequence[Sequence[Command]]) -> Command | None:
 async def as_undo(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
     """What no button of late takes back: the last line that was changed; else that there is nothing."""
     if asks_to_undo(text):
-        done = await which_goes(visit) or await undo_line(visit, text, replied_to)
+        done = (
+            await which_goes(visit)
+            or await undo_line(visit, text, replied_to)
+            or await which_goes(visit, least=1)
+        )
         return done or visit.told(NothingToUndo(coach=bool(await coached_groups(visit))))
     athletes = await coached_athletes(visit)
     ordered = undoes_for(text, tuple(athletes))
@@ -208,14 +212,14 @@ async def take_scores_off(visit: Visit, command: TakeScoresOff) -> Outcome:
     return gone + Outcome(settles=True)
 
 
-async def which_goes(visit: Visit) -> Outcome | None:
-    """Where several scores of one session were told, or pain today, which isn't right; None where nothing was."""
+async def which_goes(visit: Visit, *, least: int = 2) -> Outcome | None:
+    """Where so many scores of one session were told, or pain today, which isn't right; None where nothing was."""
     week = await shown_since(visit, LOOKS_BACK)
     if not week:
         return None
     scores = await counting(visit, week[0], visit.person.id)
     pains = await told_today(visit, week[0].group_id)
-    if len(scores) <= 1 and not pains:
+    if len(scores) < least and not pains:
         return None
     parts = tuple([await in_its_part(visit, week[0], one) for one in scores])
     return visit.told(AskWhichGoes(scores=parts, pains=pains, group=week[0].group_id))

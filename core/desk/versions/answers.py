@@ -322,7 +322,8 @@ async def leave_out(visit: Visit, _: LeaveOut) -> Outcome:
 def take_equipment(text: str, units: MassUnit) -> Taken | None:
     """Whoever answers in pounds is answered in pounds from then on."""
     read = read_things(text, units)
-    if read.equipment is None:
+    # `Got 25 min, on a treadmill` tells of no more than that.
+    if read.equipment is None or (not read.equipment and read.idle and re.search("[0-9]", text)):
         return None
     typed = units_typed(text) or units
     understood = Understood(

@@ -10,7 +10,7 @@ from core.notation.text import plain
 _CLAUSE: Final = re.compile(r"[,;.!?\n]+\s+|\s+(?:and|but|while)\s+", re.IGNORECASE)
 _KIN: Final = (
     r"(?:(?:big|little|older|younger|best|old) )*(?:sister|brother|wife|husband|partner|mate|friend|mum|mom|mother|dad"
-    r"|father|son|daughter|kid|girlfriend|boyfriend|buddy|flatmate|neighbou?r|colleague|cousin)s?"
+    r"|father|son|daughter|kid|dog|cat|baby|coach|teammate|gran\w*|girlfriend|boyfriend|buddy|flatmate|neighbou?r|colleague|cousin)s?"
 )
 _REACHED: Final = (
     r"(?:(?:only|just|even|also|then) )*(?:got|did|had|made|scored|finished|managed|reached|hit)"

@@ -20,6 +20,7 @@ Topic = Literal[
     "needs",
     "calories",
     "sore",
+    "pulse",
     "leave",
     "groups",
     "week",

@@ -221,9 +221,14 @@ async def test_pain_beside_a_second_score_is_heard_and_both_can_be_taken_back(ha
     await has_version.says("6+5 but knee sore")
     await has_version.hears("I'm sorry about your knee")
     await has_version.hears("Shall it be")
+    await has_version.presses("No, leave it")
+    await has_version.hears("I've noted nothing")
+    await has_version.says("sorry my wrist hurts too")
+    await has_version.hears("your wrist")
     await has_version.says("undo")
     asked = await has_version.hears("Which one isn't right?")
-    assert [one.label for one in asked.all_buttons] == ["6 rounds + 4 (part 2)", "Knee: it's fine"]
+    labels = [one.label for one in asked.all_buttons]
+    assert labels == ["6 rounds + 4 (part 2)", "Knee: it's fine", "Wrist: it's fine"]
 
 
 # What an athlete tells, asks or wishes, and what of its answer shows that it was heard.

@@ -315,7 +315,8 @@ def ask_to_replace(said: AskToReplace) -> Worded:
     text = fill(
         f"{told} Shall it be <b>{{now}}</b> instead?", name=said.name or "", before=said.before, now=said.now
     )
-    return Worded(text, ((Button("Yes, change it", ConfirmScore(session=said.session)),),))
+    yes, no = ConfirmScore(session=said.session), LeaveScore(session=said.session)
+    return Worded(text, ((Button("Yes, change it", yes), Button("No, leave it", no)),))
 
 
 @wording("en", NoPartForIt)

@@ -47,6 +47,12 @@ _ANSWERS: Final[Mapping[str, str]] = {
         "<i>my legs are sore</i>. If it is sharp, in a joint, or gets worse, stop and have it looked at. With dark urine, swelling or "
         "weakness, see a doctor the same day."
     ),
+    # The talk test, and that some medicines keep the pulse low: from memory of the ACSM's Guidelines (11th edition).
+    "pulse": (
+        "I go by how it feels, not by the pulse: it differs a lot from one to the next, and some medicines for heart or blood pressure keep it low "
+        "however hard you work. Can you speak in sentences? Easy. Short ones? Right for most work. Only words? Hard. If you take such "
+        "medicine, tell me, and ask your doctor what it means for training."
+    ),
     "leave": (
         "Leave the group's chat, and I send you nothing of it any more. <i>forget me</i> erases all I have stored about you."
     ),
