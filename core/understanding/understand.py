@@ -157,7 +157,8 @@ def _carries(marked: Marked, one: Chosen, *, alone: bool) -> str:
     if is_chat and not alone and not _names_anything(marked, one):
         return ""
     words = sum(marked.text.tokens[at].kind != "mark" for at in range(one.start, one.end))
-    return marked.text.words(one.start, one.end) if alone or words > 1 else ""
+    begins = one.start + (not alone and words > 1 and marked.helps(one.start, "joint") is not None)
+    return marked.text.words(begins, one.end) if alone or words > 1 else ""
 
 
 def _asks(marked: Marked, one: Chosen) -> bool:

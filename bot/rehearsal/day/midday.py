@@ -57,6 +57,13 @@ async def comes_to_class(company: Company) -> None:
         await company[role].hears("You're in")
 
 
+async def half_of_it(company: Company) -> None:
+    tove = company[TOVE]
+    words = "quiet hours 22 to 6, and can somebody bring me a spare mat?"
+    heard = await tove.says(words, "I didn't get")
+    await tove.taps("Tell my coach", "", heard)
+
+
 async def a_misread_board(company: Company) -> None:
     """One line isn't read and one is misread: Marit says what she meant, and sees all of it again."""
     await company.coach.says(TOMORROW, "because I couldn't read them")
@@ -133,6 +140,18 @@ MIDDAY = (
             "taps [I'm in at 18:30]",
             "I'll remind you at 17:30.",
             "Wed 4 March 12:30, New York time.\nI'll remind you at 10:30.",
+        ),
+    ),
+    Scene(
+        today("14:45"),
+        "Tove asks for two things, and one isn't got",
+        "What it doesn't get it quotes; a tap passes it on.",
+        half_of_it,
+        (
+            "quiet hours 22 to 6, and can somebody",
+            "Quiet hours: 22:00 to 06:00",
+            "I didn't get “can somebody bring me a spare mat?”",
+            "taps [Tell my coach]",
         ),
     ),
     Scene(

@@ -229,13 +229,16 @@ async def as_other_matter(
     names = {act.act for act in acts}
     answers = ANSWERED_BY.get(question.kind)
     beside = names <= AT_ANY_TIME if answers is None else not any(is_answer(question, act) for act in acts)
-    if not names or told.unread or not beside:
+    # What asks is no answer: it is quoted behind what is done.
+    may_answer = any("?" not in words for words in told.unread)
+    if not names or may_answer or not beside:
         return None
     if question.kind in ENTRY and not all(may_be_heard(question, act) for act in acts):
         return None
-    outcome, unread = await carry_out(visit, acts, scene)
+    outcome, undone = await carry_out(visit, acts, scene)
+    left = (*undone, *told.unread)
     if outcome is not None:
-        return as_one(visit, outcome + (await left_over(visit, unread) if unread else Outcome()))
+        return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
     return Outcome() if question.kind in ASKED_FOR_VERSIONS else None
 
 

@@ -69,7 +69,7 @@ async def every_caption_is_borne_out(room):
             assert re.search(rf"\b{word}\b", told), f"{scene.title}: {word}"
     lines = printed(Story(STORY, OSLO), happened, opened)
     assert max(map(len, lines)) <= WIDTH
-    assert len(lines) <= 370
+    assert len(lines) <= 380
     brief = printed(Story(STORY, OSLO, brief=True), happened, opened)
     assert [line for line in brief if "═" in line] == [line for line in lines if " * ═" in line]
     assert len(brief) <= 140

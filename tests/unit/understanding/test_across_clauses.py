@@ -96,7 +96,10 @@ def test_repetitions_in_front_of_several_lifts_are_of_all():
 @pytest.mark.parametrize(
     ("said", "asked"),
     [
-        ("remind me 30 min before class, and can somebody bring my thermos?", "can somebody bring my thermos?"),
+        (
+            "remind me 30 min before class, and can somebody bring my thermos?",
+            "can somebody bring my thermos?",
+        ),
         ("7+12, is the boathouse open?", "is the boathouse open?"),
     ],
 )
