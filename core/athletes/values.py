@@ -242,6 +242,7 @@ class Profile(Value):
     `before_alarm`: how it had ended before a stop sign was told; `of_age`: they said so once.
     `equipment` is what is there at home; `sets` are the other places. `complaints` tell more of some of the
     `limits`. `different` says how days differ; `today` is what comes of it (`core.athletes.today`).
+    `spares_unasked`: some of the `limits` were told before all there is was asked for, so that it still is.
     `asked_on`: when they were last asked whether they had a break, or want to do more.
     `skills`: `movement/variant` ids, shown without a number. `weeks_off`: without training before today. What these,
     `pregnancy`, `after_birth`, `seated` and `place` come to is told by `core.athletes.circumstances`.
@@ -264,6 +265,7 @@ class Profile(Value):
     sets: Annotated[tuple[EquipmentSet, ...], Field(max_length=3)] = ()
     space: Space = Space()
     limits: Annotated[tuple[Name, ...], Field(max_length=200)] | None = None
+    spares_unasked: bool = False
     complaints: Annotated[tuple[Complaint, ...], Field(max_length=200)] = ()
     evidence: tuple[Evidence, ...] = ()
     different: Annotated[tuple[Different, ...], Field(max_length=200)] = ()

@@ -63,7 +63,7 @@ def _pair(profile: Profile, plans: Sequence[LinePlan]) -> Question | None:
 
 
 def _spared(profile: Profile) -> Question | None:
-    if profile.limits is None:
+    if profile.limits is None or profile.spares_unasked:
         return Question(ask=Ask.LIMITS)
     about = to_ask(profile)
     return None if about is None else Question(ask=Ask.STAGE, about=about)
@@ -123,7 +123,7 @@ def _most_careful(question: Question, profile: Profile) -> Profile | None:
         case Ask.PAIR:
             return profile.model_copy(update={"pair": 2})
         case Ask.LIMITS:
-            return profile.model_copy(update={"limits": ()})
+            return profile.model_copy(update={"limits": profile.limits or (), "spares_unasked": False})
         case Ask.BODY_MASS:
             return profile.model_copy(update={"body_mass_skipped": True})
         case Ask.ABILITY if question.movement:

@@ -41,7 +41,7 @@ class Kind(Generic[T]):
 
 SESSION = Kind("session", Session, schema=3)
 VERSION = Kind("version", Version, schema=7)
-PROFILE = Kind("profile", Profile, schema=7)
+PROFILE = Kind("profile", Profile, schema=8)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score, schema=3)
 PIN = Kind("pin", Pin)
@@ -194,6 +194,11 @@ def _nothing_stood_beside_a_line(body: Body) -> Body:
 
 @upcasts(VERSION.name, from_schema=6)
 def _which_set_counts_was_not_told(body: Body) -> Body:
+    return body
+
+
+@upcasts(PROFILE.name, from_schema=7)
+def _nothing_was_told_unasked(body: Body) -> Body:
     return body
 
 

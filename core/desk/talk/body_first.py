@@ -106,8 +106,12 @@ async def keep_medicines(visit: Visit, told: ToldMedicines, words: str = "") -> 
         if isinstance(act, Condition)
         for one in act.limits
     ]
-    before = (await visit.profile()).limits or ()
+    profile = await visit.profile()
+    before = profile.limits or ()
     new = [one for one in (*limits_of(told.taken), *beside) if one not in before]
     if not new:
         return await held_answer(visit) or Outcome()
-    return await keep_spared(visit, tuple(dict.fromkeys(new)), told.words)
+    if profile.limits is None:
+        unasked = profile.model_copy(update={"spares_unasked": True})
+        await visit.uow.profiles.save(visit.person.id, unasked, visit.now)
+    return await keep_spared(visit, tuple(dict.fromkeys(new)), words or told.words)

@@ -55,9 +55,21 @@ async def own_nothing(visit: Visit, command: OwnNothing) -> Outcome:
 
 @admitted
 async def no_limits(visit: Visit, command: NoLimits) -> Outcome:
-    await must_still_ask(visit, Ask.LIMITS, answered=(await visit.profile()).limits is not None)
-    understood = Understood(limits=())
-    return await keep(visit, command.session, understood, limits=()) + Outcome(settles=True)
+    profile = await visit.profile()
+    asked = profile.limits is not None and not profile.spares_unasked
+    await must_still_ask(visit, Ask.LIMITS, answered=asked)
+    return await nothing_more(visit, command.session) + Outcome(settles=True)
+
+
+async def nothing_more(visit: Visit, session_id: int | None) -> Outcome:
+    """Nothing to spare, but for what was told before it was asked for."""
+    limits = told_unasked(await visit.profile())
+    return await keep(visit, session_id, Understood(limits=limits), limits=limits, spares_unasked=False)
+
+
+def told_unasked(profile: Profile) -> tuple[str, ...]:
+    """What stays, whatever is answered now."""
+    return (profile.limits or ()) if profile.spares_unasked else ()
 
 
 @admitted
@@ -65,7 +77,7 @@ async def go_gentle(visit: Visit, command: GoGentle) -> Outcome:
     """Nobody here knows what they told of: light duty until licensed care has said more (an estimate)."""
     profile = await visit.profile()
     stricter = Screening.STOP if profile.screening is Screening.STOP else Screening.MODERATE
-    facts = {"limits": profile.limits or (), "screening": stricter}
+    facts = {"limits": profile.limits or (), "spares_unasked": False, "screening": stricter}
     return await keep(visit, command.session, Understood(limits=()), **facts) + Outcome(settles=True)
 
 
@@ -165,14 +177,16 @@ async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcom
     """All there is to spare, in place of what was told before; a joint keeps its side, and is asked about again."""
     read = limits_told(text)
     if not read.limits and is_nothing_to_spare(text):
-        return await keep(visit, session_id, Understood(limits=()), limits=())
+        return await nothing_more(visit, session_id)
     # `All good apart from ...` is no plain nothing, whatever could be read of it.
     if read.limits is None or (not read.limits and _EXCEPT.search(text)):
         return None
     if is_fine_now(text) and set(read.limits) <= set(joints()):
         fine = visit.told(FineNow(limits=read.limits))
-        return fine + await keep(visit, session_id, None, limits=(await visit.profile()).limits or ())
-    profile = with_limits(await visit.profile(), read.limits)
+        limits = (await visit.profile()).limits or ()
+        return fine + await keep(visit, session_id, None, limits=limits, spares_unasked=False)
+    before = await visit.profile()
+    profile = with_limits(before, tuple(dict.fromkeys((*told_unasked(before), *read.limits))))
     memberships = await visit.memberships()
     if not memberships:
         return await keep(visit, session_id, Understood(limits=read.limits), limits=read.limits)
@@ -185,7 +199,7 @@ async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcom
         unread=read.not_understood if offered is None else (),
         units=profile.units,
     )
-    kept = await keep(visit, session_id, understood, **facts)
+    kept = await keep(visit, session_id, understood, **facts, spares_unasked=False)
     return (offered or Outcome()) + kept + Outcome(due=wishes)
 
 

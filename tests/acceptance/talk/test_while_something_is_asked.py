@@ -255,3 +255,24 @@ async def test_of_two_things_told_together_each_has_its_answer(has_version, firs
             await asyncio.sleep(0.1)
         assert CLAUSES[first] in said, (first, second, said)
         assert CLAUSES[second] in said, (first, second, said)
+
+
+async def test_a_medicine_told_early_stays_and_the_rest_is_still_asked_for(asked_for_consent):
+    await asked_for_consent.says("yes, and I take a blood thinner")
+    await asked_for_consent.hears("I'll keep in mind: blood thinners")
+    await passes_on(asked_for_consent)
+    await asked_for_consent.says("a 16 kg kettlebell")
+    await asked_for_consent.hears("anything your body needs to spare?")
+    await asked_for_consent.presses("No, all fine")
+    await asked_for_consent.says("/me")
+    known = await asked_for_consent.hears("here's what I know")
+    assert "To spare: blood thinners" in known.text
+
+
+async def passes_on(person):
+    for words, answer in zip(
+        ("18 or older", "lately had", "Has a doctor", "last three"), "YNNY", strict=True
+    ):
+        await person.hears(words)
+        await person.presses({"Y": "Yes", "N": "No"}[answer])
+    await person.hears("What do you have")
