@@ -119,4 +119,6 @@ WRITTEN_OUT = [
 
 @pytest.mark.parametrize(("typed", "told"), WRITTEN_OUT)
 def test_a_short_form_is_written_out(typed, told):
-    assert told in write_session(read_session(f"AMRAP 9\n{typed}", catalogue()).session).splitlines()
+    session = read_session(f"AMRAP 9\n{typed}", catalogue()).session
+    assert session is not None
+    assert told in write_session(session).splitlines()
