@@ -13,7 +13,17 @@ from core.desk.joining import entering, groups
 from core.desk.outcome import Outcome
 from core.desk.profile import abilities, furnishing, own, stages
 from core.desk.profile import commands as w
-from core.desk.scores import bare_loads, judging, of_several, scoreboard, sheets, taking, tolerating, whose
+from core.desk.scores import (
+    bare_loads,
+    judging,
+    of_several,
+    put_right,
+    scoreboard,
+    sheets,
+    taking,
+    tolerating,
+    whose,
+)
 from core.desk.sessions import amending, editing, posting, scheduled, undelivered, withdrawing
 from core.desk.talk import alarm, helping, in_group, keeping_quiet, only_asked, passing_on, talking, undoing
 from core.desk.today import different, easing, easy_weeks, pain, reports, sides
@@ -87,7 +97,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.NoLimits: answers.no_limits,
     c.GiveGentle: gently.give_gentle,
     c.GoGentle: answers.go_gentle,
-    c.ClaimAsWritten: taking.claim_as_written,
+    c.ClaimAsWritten: put_right.claim_as_written,
     c.SkipBodyMass: answers.skip_body_mass,
     c.ChoosePair: answers.choose_pair,
     c.ForgetShown: abilities.forget_shown,
@@ -105,8 +115,8 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.LeaveScore: whose.leave_score,
     c.WeighThis: bare_loads.weigh_this,
     c.ScoreThis: bare_loads.score_this,
-    c.FixScore: taking.fix_score,
-    c.TakeScoreBack: taking.take_score_back,
+    c.FixScore: put_right.fix_score,
+    c.TakeScoreBack: put_right.take_score_back,
     k.ConfirmClass: setting_up.confirm_class,
     k.DropClass: setting_up.drop_class,
     k.PlaceClass: setting_up.place_class,

@@ -3,10 +3,8 @@
 from core.athletes.values import Screening
 from core.desk.outcome import Outcome
 from core.desk.scores.claims import Claim
-from core.desk.scores.taking import (
-    claim_score,
-    count_as,
-)
+from core.desk.scores.put_right import count_as
+from core.desk.scores.taking import claim_score
 from core.desk.scores.which import session_scored
 from core.desk.scores.whose import own_score, tell_about_score
 from core.desk.talk.asked import OfScreening, asked_in, keeps

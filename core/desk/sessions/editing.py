@@ -10,7 +10,8 @@ from core.desk.outcome import Outcome
 from core.desk.profile.commands import Retell
 from core.desk.profile.says import ChangeNotTaken, ChangeTooLate
 from core.desk.scores.claims import Claim
-from core.desk.scores.taking import claim_score, take_score_back
+from core.desk.scores.put_right import take_score_back
+from core.desk.scores.taking import claim_score
 from core.desk.scores.whose import tell_about_score
 from core.desk.sessions.posting import draft_session, over, read_back
 from core.desk.talk.alarm import raise_alarm

@@ -38,7 +38,6 @@ from core.desk.joining.entering import (
 from core.desk.joining.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
 from core.desk.joining.groups import ask_units, kept_for_later, read_units, set_units, tell_zone
 from core.desk.outcome import Outcome
-from core.desk.profile.abilities import keep_other_ability
 from core.desk.profile.furnishing import SET, as_equipment_change, tell_set
 from core.desk.says import NotText
 from core.desk.scores.bare_loads import SETTING_UP
@@ -52,7 +51,8 @@ from core.desk.sessions.drafting import as_draft_order
 from core.desk.talk.acts import as_announced, as_clear_acts, as_one_act, as_other_matter, do_as_told
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import be_kind
-from core.desk.talk.asked import ASKED_FOR_VERSIONS, ASKED_TWICE, KEPT_BY, OfScore, asked_in
+from core.desk.talk.asked import ASKED_TWICE, KEPT_BY, OfScore, asked_in
+from core.desk.talk.beside_answer import other_told, rest_beside
 from core.desk.talk.body_first import BodyFirst
 from core.desk.talk.commonly_asked import as_common_question, as_how
 from core.desk.talk.each_clause import each_clause
@@ -104,12 +104,9 @@ from core.desk.versions.answers import ask_again, tell_answer, tell_weight
 from core.desk.versions.holding import as_body_of_another, as_wish
 from core.desk.versions.more import as_more
 from core.desk.visit import Visit
-from core.notation.ability_answers import ability_answer
 from core.notation.body.limits import read_limits
-from core.notation.part_labels import find_part
 from core.notation.scores.which_day import without_day
 from core.notation.talk.chat import is_like_a_score
-from core.scaling.values import Ask, Question
 from core.store.records import OpenQuestion
 
 Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
@@ -212,7 +209,7 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
     asked = asked_in(question)
     if isinstance(asked, OfScore) and not is_said_of_score(asked, text, visit.person.id):
         return None
-    beside = await as_ability(visit, question, text, session) or await as_score_of_part(visit, question, text)
+    beside = await more_than_answer(visit, question, text, session)
     if beside is not None:
         return beside
     other = await as_other_matter(visit, question, text, session)
@@ -224,32 +221,18 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
     return await ask_again(visit, question.refs, "" if question.refs.get("again") else text)
 
 
-# Asked what there is; `part 1 was 20 kg` is no answer to that.
-OF_THINGS: Final = frozenset({"equipment", "set", "weight"})
-
-
-async def as_score_of_part(visit: Visit, question: OpenQuestion, text: str) -> Outcome | None:
-    if question.kind not in OF_THINGS or not find_part(text) or not _NUMBER.search(text):
-        return None
-    told = await own_score(visit, text, None)
-    return told and await then_still_open(visit, question, told)
-
-
-async def as_ability(visit: Visit, question: OpenQuestion, text: str, session: int | None) -> Outcome | None:
-    """An answer with more beside it, or of another movement than the one that was asked for; None for all else."""
-    if question.kind not in ASKED_FOR_VERSIONS:
-        return None
-    asked = Question.model_validate(question.refs["question"]).movement
-    told = ability_answer(text, asked)
-    if told is None or told.reps is None:
-        return None
-    if told.movement not in {None, asked}:
-        kept = await keep_other_ability(visit, told)
-        return await then_still_open(visit, question, kept, asks=True)
-    if question.kind != Ask.ABILITY or not any(one.isalnum() for one in told.rest):
+async def more_than_answer(
+    visit: Visit, question: OpenQuestion, text: str, session: int | None
+) -> Outcome | None:
+    """An answer with more beside it, or what is told of another movement or part than was asked for."""
+    beside = await other_told(visit, question, text)
+    if beside is not None:
+        return await then_still_open(visit, question, beside, asks=True)
+    rest = rest_beside(question, text)
+    if rest is None:
         return None
     await visit.uow.questions.close(visit.chat)
-    done = await understood(visit, told.rest, session)
+    done = await understood(visit, rest, session)
     answered = await tell_answer(visit, question.refs, text)
     return done + answered if answered else None
 

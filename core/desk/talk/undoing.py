@@ -32,9 +32,9 @@ from core.desk.outcome import Outcome
 from core.desk.profile.commands import ForgetWord
 from core.desk.profile.weighing import keep_mass
 from core.desk.scores.judging import mark_score
+from core.desk.scores.put_right import in_its_part, take_score_back
 from core.desk.scores.says import AskWhichGoes, AskWhichIsOff, NoSuchScore, OffTheBoard, ScoreLeft
 from core.desk.scores.scoreboard import renew_board
-from core.desk.scores.taking import in_its_part, take_score_back
 from core.desk.scores.which import shown_since, told_day
 from core.desk.sessions.meant import at_hand, of_day
 from core.desk.talk.says import NothingToUndo
