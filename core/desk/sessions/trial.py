@@ -13,7 +13,7 @@ from core.scores.ranking import rank
 from core.scores.values import Board, Entry, ReadScore
 from core.sessions.values import Format, Session
 from core.understanding.acts import document
-from core.understanding.understand import understand
+from core.understanding.of_people import understand_of_people
 from core.understanding.values import Context, Message, OpenQuestion, Understood
 
 __all__ = ["Context", "Message", "OpenQuestion", "Understood", "document"]
@@ -43,12 +43,12 @@ def score_in(text: str, session_text: str, block: int | None = None) -> ReadScor
 def message_in(message: Message, context: Context, session_text: str | None = None) -> Understood:
     """What a message tells, asks or wishes; `session_text`: today's session. Raises InputError where it is none."""
     if session_text is None:
-        return understand(message, context)
+        return understand_of_people(message, context)
     read = session_in(session_text)
     if read.session is None:
         first = read.not_understood[0]
         raise InputError(f"line {first.line}", f"no session here: {first.text}".rstrip(" :"))
-    return understand(message, context.model_copy(update={"session": read.session}))
+    return understand_of_people(message, context.model_copy(update={"session": read.session}))
 
 
 def board_of(format_: Format, entries: Iterable[Entry], cap_s: float | None = None) -> Board:

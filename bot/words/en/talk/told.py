@@ -64,7 +64,7 @@ FIELDS: Final[Mapping[str, Callable[[Any], str]]] = {
     "minutes_before": lambda value: f"{value} minutes before",
     "days": lambda value: f"{value} days",
     "person": _as_it_is,
-    "step": _as_it_is,
+    "step": lambda value: STEPS.get(value, value),
     "amount": number,
     "movement": _as_it_is,
     "term": _as_it_is,
@@ -72,7 +72,7 @@ FIELDS: Final[Mapping[str, Callable[[Any], str]]] = {
     "way": _as_it_is,
     "instead_of": lambda value: f"instead of {number(value)}",
     "since": lambda value: f"from {value}",
-    "until": lambda value: f"until {value}",
+    "until": lambda value: "from now on" if value == "always" else f"until {value}",
     "day": _as_it_is,
     "when": _as_it_is,
     "rule": _as_it_is,
@@ -83,6 +83,22 @@ FIELDS: Final[Mapping[str, Callable[[Any], str]]] = {
     "change": _as_it_is,
     "units": lambda value: {"kg": "kilos", "lb": "pounds"}[value],
     "where": _as_it_is,
+}
+
+# What an order asks, where its name alone says little.
+STEPS: Final[Mapping[str, str]] = {
+    "out": "without",
+    "other": "another",
+    "bare": "nothing in the hands",
+    "written": "as written",
+    "spare": "nothing of",
+    "away": "left out",
+    "back": "counted in again",
+    "normal": "as usual again",
+    "amount": "so many",
+    "load": "so heavy",
+    "rest": "held back",
+    "number": "a number",
 }
 
 SIGNS: Final[Mapping[str, str]] = {
