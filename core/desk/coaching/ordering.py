@@ -1,7 +1,7 @@
 """A coach decides in words what one athlete does of a session, or of all that come until some day."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from core.desk.access import admitted
 from core.desk.coached import athlete_in
@@ -30,7 +30,7 @@ from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.scaling.orders import Pin
 from core.scaling.values import Because, Version
-from core.store.records import Membership, SessionRecord
+from core.store.records import CoachOrder, Membership, SessionRecord
 from core.understanding.acts import Order
 
 
@@ -80,6 +80,7 @@ async def given(
     pins: Mapping[str, Pin],
 ) -> Outcome | None:
     """It stays if it can be followed in the session before the coach, as far as it is about that one; else None."""
+    earlier = await visit.uow.orders.standing(athlete.group_id, athlete.person_id, shown.id)
     if holds.record is None:
         await let_go_here(visit, athlete, shown, pins)
     kept = [await keep(visit, athlete, holds, movement, pin) for movement, pin in pins.items()]
@@ -87,6 +88,7 @@ async def given(
     if here and not await is_followed(visit, shown, athlete, pins):
         for one in kept:
             await visit.uow.orders.undo(one.id, visit.now)
+        await stand_again(visit, athlete, shown, earlier)
         return None
     so_already = here and work_of(await try_on(visit, shown, athlete)) == work_of(before)
     came = {
@@ -98,6 +100,24 @@ async def given(
     said = ordered(visit, order, athlete, holds, kept[0]).model_copy(update=came)
     changes = here and not (said.so_already and said.lasts)
     return visit.told(said) + (await card(visit, shown, athlete) if changes else Outcome())
+
+
+async def stand_again(
+    visit: Visit, athlete: Membership, shown: SessionRecord, earlier: Sequence[CoachOrder]
+) -> None:
+    """What gave way to an order that came to nothing: nothing has changed."""
+    left = await visit.uow.orders.standing(athlete.group_id, athlete.person_id, shown.id)
+    for one in earlier:
+        if one.id not in {each.id for each in left}:
+            await visit.uow.orders.give(
+                group_id=one.group_id,
+                person_id=one.person_id,
+                session_id=one.session_id,
+                movement=one.movement,
+                pin=one.pin,
+                by_id=visit.person.id,
+                now=visit.now,
+            )
 
 
 async def let_go_here(

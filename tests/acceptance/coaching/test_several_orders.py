@@ -216,3 +216,11 @@ async def test_easy_days_ease_what_is_posted_in_them_and_end_with_a_word(crew):
     assert "an easy week" in (await ilse.hears("Thursday strength")).text
     await crew.coach.says("ilse normal again")
     await crew.coach.hears("Taken back: Ilse gets what I'd give them")
+
+
+async def test_an_order_that_comes_to_nothing_leaves_the_earlier_one_standing(crew, ilse):
+    await crew.coach.says("Ilse skip burpees")
+    await crew.coach.hears("Done for Ilse")
+    await crew.coach.says("Ilse swap burpees for muscle-ups until sunday")
+    await crew.coach.hears("Nothing has changed")
+    assert "burpee" not in (await crew.coach.hears("Ilse, as I'd do it")).text
