@@ -10,7 +10,7 @@ from typing import Final, Literal, NamedTuple, cast
 
 from core.notation.text import plain
 
-Medicine = Literal["pulse", "thinner", "sugar", "pressure", "water", "statin", "unknown"]
+Medicine = Literal["pulse", "thinner", "sugar", "pressure", "water", "statin", "heart", "unknown"]
 
 
 class ToldMedicines(NamedTuple):

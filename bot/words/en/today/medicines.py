@@ -33,6 +33,11 @@ _MEANS: Final[Mapping[str, str]] = {
     "statin": (
         "With a statin, muscles that ache or go weak without a reason, or dark urine, are for your doctor, and training waits."
     ),
+    "heart": (
+        "With medicine for your heart, train only as your doctor says, and never by the pulse: you can speak in short sentences all "
+        "the way, and you warm up and cool down slowly. Chest pain, short breath or feeling faint: stop and call your local "
+        "emergency number."
+    ),
     "unknown": (
         "I don't know which ones. What to ask: do they change my pulse, my sugar, how easily I bleed, or how steady I stand? Tell "
         "me the name on the box, and I'll say what I know of it. Till then go by how it feels: you can still speak in sentences."

@@ -16,6 +16,7 @@ from core.notation.body.queasy import felt_queasy
         ("sore knee, metoprolol", ("beta-blockers",)),
         ("I inject insulin", ("insulin",)),
         ("bp tablets and a bad hip", ("high-blood-pressure",)),
+        ("no but I take something for the heart", ("heart",)),
     ],
 )
 def test_who_takes_one_is_kept_with_its_limit(text: str, limits: tuple[str, ...]):
