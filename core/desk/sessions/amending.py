@@ -19,6 +19,7 @@ from core.desk.sessions.says import (
     AskChangeOrNew,
     AskLine,
     DraftWrong,
+    LineLike,
     NotAmended,
     SoAlready,
 )
@@ -132,12 +133,21 @@ def is_one_line(text: str) -> bool:
     return bool(read and read.session and not read.format_known and len(read.session.every_line) == 1)
 
 
+def line_like(session: Session) -> LineLike | None:
+    """Of the line that asks for most, half of it; None where no line tells a number."""
+    told = [(one.amount, one) for one in session.every_line if one.amount and one.amount > 1]
+    most = max(told, key=lambda pair: pair[0], default=None)
+    return most and LineLike(movement=most[1].movement, amount=round(most[0] / 2), unit=most[1].unit)
+
+
 async def carried_out(visit: Visit, record: SessionRecord, wish: str, found: Changed) -> Outcome:
     """What was done is read back; what wasn't is said, and what may mean several lines is asked."""
     if found.so_already:
         return visit.told(SoAlready(words=wish))
     done = found.text != record.text
-    told = visit.told(NotAmended(left=found.left, done=done)) if found.left else Outcome()
+    told = Outcome()
+    if found.left:
+        told = visit.told(NotAmended(left=found.left, done=done, like=line_like(record.session)))
     if done:
         told += await amend(visit, record, found.text, wish)
         record = await newest(visit, await coached_groups(visit)) or record

@@ -6,7 +6,7 @@ from typing import ClassVar, Literal
 from core.desk.classes.says import ClassDate
 from core.desk.outcome import Said
 from core.forecast.values import GroupOutlook
-from core.measures import MassUnit
+from core.measures import AmountUnit, MassUnit
 from core.notation.values import Corrected
 from core.scaling.values import Gets, GroupView, NeedsCoach, VersionBlock
 from core.values import Value
@@ -254,11 +254,23 @@ class AmountCarried(Said):
     name: str
 
 
+class LineLike(Value):
+    """A movement of a session, and less of it: repetitions, metres or seconds."""
+
+    movement: str
+    amount: int
+    unit: AmountUnit
+
+
 class NotAmended(Said):
-    """Changes in words, some of which can't be carried out: `left`, as they were said. `done`: others were."""
+    """Changes in words, some of which can't be carried out: `left`, as they were said. `done`: others were.
+
+    `like`: a line of this session with another number, as a change that can be told.
+    """
 
     left: tuple[str, ...] = ()
     done: bool = False
+    like: LineLike | None = None
 
 
 class SoAlready(Said):

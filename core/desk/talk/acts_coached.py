@@ -14,6 +14,7 @@ from core.desk.commands import DraftSession
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.scores.progress import how_they_do
+from core.desk.sessions.amending import line_like
 from core.desk.sessions.coming import whats_scheduled
 from core.desk.sessions.drafting import as_another_time, posting
 from core.desk.sessions.expecting import how_long_for
@@ -95,7 +96,7 @@ async def edit(visit: Visit, act: a.Edit, _: Scene) -> Outcome | None:
     if draft is None:
         return None
     moved = await as_another_time(visit, draft, act.text)
-    return moved or visit.told(NotAmended(left=(act.text,)))
+    return moved or visit.told(NotAmended(left=(act.text,), like=line_like(draft.session)))
 
 
 async def post(visit: Visit, act: a.Post, scene: Scene) -> Outcome | None:

@@ -23,7 +23,7 @@ _SO: Final = (
 )
 # What it is said of: the training, or how they are after it.
 _AFTER: Final = r"i'?m|i am|i feel|felt|(?:legs|arms|abs) are"
-_IT: Final = rf"\b(?:that|it|this|today|session|workout|training|one|{_AFTER})\b.{{0,25}}?\b"
+_IT: Final = rf"(?<!make )\b(?:that|it|this|today|session|workout|training|one|{_AFTER})\b.{{0,25}}?\b"
 _FUN: Final = r"(?:fun|awesome|amazing|great|brilliant|lovely|nice|cool|fantastic|wonderful|good|strong)"
 _HARD: Final = r"(?:brutal|tough|hard|killer|intense|exhausting|spicy|sweaty|destroyed|wrecked|dead|jelly)"
 _BAD: Final = r"(?:sucked|awful|terrible|horrible|the worst|rubbish|disappointing|bad)"

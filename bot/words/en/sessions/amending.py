@@ -1,6 +1,6 @@
 """Words for a change of a session that a coach asked for in words."""
 
-from bot.words.text import fill, listed
+from bot.words.text import fill, listed, plural
 from bot.words.wording import Button, Worded, wording
 from core.desk.commands import DiscardSession, MeanDraft, MeanLine, RestoreDraft
 from core.desk.sessions.says import (
@@ -9,10 +9,12 @@ from core.desk.sessions.says import (
     AskChangeOrNew,
     AskLine,
     DraftWrong,
+    LineLike,
     MoreOften,
     NotAmended,
     SoAlready,
 )
+from core.measures import AmountUnit
 
 
 @wording("en", AmendedAfterPost)
@@ -50,7 +52,15 @@ def not_amended(said: NotAmended) -> Worded:
     words = listed([f"“{one}”" for one in said.left])
     done = "I've changed the rest, but not this" if said.done else "I've changed nothing"
     text = fill("{done}: I can't tell what it should become by {words}. ", done=done, words=words)
-    return Worded(text + HOW_TO_SAY)
+    return Worded(text + (said_like(said.like) if said.like else HOW_TO_SAY))
+
+
+def said_like(one: LineLike) -> str:
+    """A change of a line that stands there: `make the run 200 m`."""
+    name = plural(one.movement) if one.unit is AmountUnit.REPS else one.movement
+    unit = {AmountUnit.METRES: " m", AmountUnit.SECONDS: " s", AmountUnit.KCAL: " kcal"}.get(one.unit, "")
+    like = "Write it like <i>make the {name} {n}</i>, or send the whole session again."
+    return fill(like, name=name, n=f"{one.amount}{unit}")
 
 
 @wording("en", SoAlready)
