@@ -21,7 +21,8 @@ from core.desk.today.says import FeltQueasy, MedicinesTold
 from core.desk.versions.answers import tell_answer
 from core.desk.visit import Visit
 from core.notation.body.medicines import ToldMedicines, kinds_of, limits_of, medicines_in
-from core.notation.body.queasy import felt_queasy
+from core.notation.body.queasy import felt_queasy, without_queasy
+from core.notation.talk.chat import is_like_a_score
 from core.notation.talk.yes_no import read_yes_no
 from core.scaling.values import Ask
 from core.understanding.acts import Condition
@@ -50,7 +51,8 @@ class BodyFirst:
         queasy = felt_queasy(text)
         if queasy is None:
             return None
-        rest = text.replace(queasy, " ").strip()
+        beside = without_queasy(queasy) if is_like_a_score(queasy) else " "
+        rest = text.replace(queasy, beside).strip()
         asks_that = {act.act for act in in_own_words(rest).acts} == {"is_it_ok"}
         return visit.told(FeltQueasy()) + await self.of_rest(visit, "" if asks_that else rest, session)
 

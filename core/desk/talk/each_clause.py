@@ -24,7 +24,7 @@ Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
 Answer = Callable[[Visit, str, int | None], Awaitable[Outcome]]
 _CLAUSE: Final = re.compile(r"[,;!\n]+\s*|(?<=[.?])\s+|\s+(?:and|but|also|plus|then)\s+", re.IGNORECASE)
 # Questions that such a message hardly answers.
-_LEAVES: Final = ASKED_FOR_VERSIONS | {"set"}
+_LEAVES: Final = ASKED_FOR_VERSIONS | {"set", "score"}
 _LONGEST: Final = 240
 _MOST: Final = 5
 _LINE, _UNWELL = "line", "unwell"
@@ -32,6 +32,8 @@ _LINE, _UNWELL = "line", "unwell"
 _WISHES: Final = frozenset(
     {_LINE, "too_hard", "too_easy", "swap", "wants_easy", "my_version", "how_long", "how_to_pace"}
 )
+# Told beside something else, this is no answer to what is asked of a score.
+_BODY: Final = frozenset({"hurt"})
 _AWAY: Final = frozenset({"elsewhere", "leaves_class"})
 
 
@@ -52,8 +54,10 @@ def each_clause(read: Answer) -> Reading:
         if question is not None and question.kind not in _LEAVES:
             return None
         record = (await scene_of(visit, text, session)).record
-        found = clauses_of(text, record.session if record else None)
-        answers = ANSWERED_BY.get(question.kind, frozenset()) if question else frozenset()
+        asks_score = question is not None and question.kind == "score"
+        # No other reader takes several things while a score is asked for.
+        found = clauses_of(text, record.session if record else None, by_clause=asks_score)
+        answers = ANSWERED_BY.get(question.kind, frozenset()) - _BODY if question else frozenset()
         if not found or any(one.kinds & answers for one in found):
             return None
         told = Outcome()
@@ -64,8 +68,11 @@ def each_clause(read: Answer) -> Reading:
     return as_clauses
 
 
-def clauses_of(text: str, session: Session | None) -> tuple[Clause, ...]:
-    """The clauses, each of another kind than all others; none where two are alike, or the whole tells it as well."""
+def clauses_of(text: str, session: Session | None, *, by_clause: bool = False) -> tuple[Clause, ...]:
+    """The clauses, each of another kind than all others; none where two are alike, or the whole tells it as well.
+
+    `by_clause`: even then.
+    """
     if len(text) > _LONGEST:
         return ()
     parts = [one for one in _CLAUSE.split(text.strip()) if one and any(map(str.isalnum, one))]
@@ -89,7 +96,8 @@ def clauses_of(text: str, session: Session | None) -> tuple[Clause, ...]:
     is_list = len(told) > len(set(told)) or not OF_ONE_SCORE.isdisjoint(
         {*told} - {"too_hard", "too_easy", "hurt"}
     )
-    return () if is_list or is_heard_whole(text, session, frozenset(told)) else tuple(found)
+    whole = not by_clause and is_heard_whole(text, session, frozenset(told))
+    return () if is_list or whole else tuple(found)
 
 
 def kinds_of(words: str, session: Session | None) -> frozenset[str]:

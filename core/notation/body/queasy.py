@@ -20,6 +20,11 @@ _DENIED: Final = re.compile(
 _CLAUSE: Final = re.compile(r"(?<=[.!?;,\n])\s+|\s+\bbut\s+")
 
 
+def without_queasy(clause: str) -> str:
+    """What else the clause tells: `3+2 felt sick after`."""
+    return _QUEASY.sub(" ", plain(clause).casefold()).strip()
+
+
 def felt_queasy(text: str) -> str | None:
     """The clause that tells it; None where nobody felt sick of training."""
     words = plain(text).replace("\u2019", "'").casefold()

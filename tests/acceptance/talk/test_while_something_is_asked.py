@@ -276,3 +276,17 @@ async def passes_on(person):
         await person.hears(words)
         await person.presses({"Y": "Yes", "N": "No"}[answer])
     await person.hears("What do you have")
+
+
+async def test_a_score_told_with_feeling_sick_is_taken_all_the_same(has_version):
+    await has_version.says("3+2 felt sick after")
+    await has_version.hears("Stopping was right")
+    await has_version.hears("3 rounds + 2")
+
+
+async def test_pain_is_heard_while_the_part_of_a_score_is_asked_for(has_version):
+    await has_version.says("20 min")
+    await has_version.hears("Which part is that score for")
+    await has_version.says("push-ups hurt my wrist and i only have 20 min")
+    await has_version.hears("your wrist")
+    await has_version.hears("20 minutes")
