@@ -21,7 +21,7 @@ _GETS: Final = frozenset(
     re.split(
         " ",
         "get gets got getting given gave give do does doing has have had version written this that it lighter easier"
-        " heavier only no not instead",
+        " heavier only no not instead so easy hard light heavy little much few less",
     )
 )
 # Whether they came, or told a score, is another matter.

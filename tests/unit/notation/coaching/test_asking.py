@@ -12,6 +12,7 @@ from core.notation.coaching.pinging import asks_to_ping
         ("why did Bo get kneeling pushups", ("Bo", "why")),
         ("how come Ilse does no run?", ("Ilse", "why")),
         ("and why does she only get 5", (None, "why")),
+        ("why so easy for Bo", ("Bo", "why")),
         ("is the load right for Bo?", ("Bo", "load")),
         ("isn't 16 kg too heavy for Ilse", ("Ilse", "load")),
         ("why hasn't Bo reported", None),
