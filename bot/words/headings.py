@@ -2,8 +2,10 @@
 
 from collections.abc import Callable
 
+from core.desk.reference import catalogue
 from core.measures import AmountUnit
-from core.scaling.values import Because, VersionBlock
+from core.movements.values import Pattern
+from core.scaling.values import Because, VersionBlock, VersionLine
 from core.sessions.values import EASY, Effort, Format
 
 MINUTE = 60
@@ -21,7 +23,7 @@ def block_heading(block: VersionBlock) -> str:
 def _how_hard(block: VersionBlock) -> str:
     """How hard the coach wants it, in their own words where they said it in words."""
     effort = block.effort
-    if effort is None:
+    if effort is None or ((effort.low or 0) > EASY and all(map(_is_held, block.lines))):
         return ""
     told = list(dict.fromkeys(number(end) for end in (effort.low, effort.high) if end is not None))
     if effort.words and any(effort.words == line.notes for line in block.lines):
@@ -29,6 +31,12 @@ def _how_hard(block: VersionBlock) -> str:
     at_most = " at most" if effort.low is None and told else ""
     words = effort.words or (f"effort {' to '.join(told)} of 10{at_most}" if told else "")
     return f" ({words})" if words else ""
+
+
+def _is_held(line: VersionLine) -> bool:
+    """Whether it is a hold, which nobody does hard or even: it lasts."""
+    movement, variant = catalogue().variant(f"{line.movement}/{line.variant}")
+    return movement.unit_of(variant) is AmountUnit.SECONDS and movement.pattern is not Pattern.TRAVEL
 
 
 def _what(block: VersionBlock) -> str:

@@ -54,10 +54,10 @@ BUILD_UP = (
 def reason_words(line: VersionLine, units: MassUnit, spared: set[str] | None = None) -> str:
     """Why a line is as it is, in a sentence or two; empty for a line as written.
 
-    A limit among those `spared` was named in the reason before: once is enough.
+    A limit among those `spared` was named in the reason before: once is enough, but where nothing fits.
     """
     units = _marked_in(line, units)
-    why = _why(line, units) if not _is_named(line, spared) else f"Likewise{_so(line)}"
+    why = "For the same reason" if _is_named(line, spared) else _why(line, units)
     if not why:
         return ""
     kept = _more_often(line) or _kept(line)
@@ -105,7 +105,7 @@ def _more(line: VersionLine, units: MassUnit) -> str:
 def _is_named(line: VersionLine, spared: set[str] | None) -> bool:
     """Whether the reason that was said last is the same limit: "likewise" points at nothing else."""
     because, about = line.reason.because, line.reason.about
-    if spared is None:
+    if spared is None or line.change is Change.REST:
         return False
     named = because is Because.LIMIT and about in spared
     spared.clear()
@@ -203,7 +203,7 @@ def _plainly(line: VersionLine, units: MassUnit) -> str:
         case Because.UNTESTED:
             return _untested(line, units)
         case Because.LIMIT:
-            return f"{_for_the_sake(about)}{_so(line)}"
+            return _for_a_limit(line, about)
         case Because.ASKED:
             return ASKED.get(about, "As you asked")
         case Because.LIGHT_DUTY if about:
@@ -271,6 +271,24 @@ def _for_the_sake(about: str) -> str:
     """`To spare your sore wrist`, `Kinder while you're pregnant`."""
     one = limit(about)
     return OWN_SAKES.get(about) or SAKES[one.kind].format(label=one.label)
+
+
+# How a sake is told of something else that stands in: a sentence of its own.
+STANDS_IN = {
+    "To spare": "This spares",
+    "Kinder": "This is kinder",
+    "Easier": "This is easier",
+    "Gently": "This goes gently",
+}
+
+
+def _for_a_limit(line: VersionLine, about: str) -> str:
+    """`To spare your sore wrist` of the same movement, `This spares your sore wrist` of another."""
+    sake = _for_the_sake(about)
+    opening = next((one for one in STANDS_IN if sake.startswith(one)), None)
+    if line.change is not Change.MOVEMENT or opening is None:
+        return f"{sake}{_so(line)}"
+    return sake.replace(opening, STANDS_IN[opening], 1)
 
 
 def _so(line: VersionLine) -> str:

@@ -1,8 +1,7 @@
 """One athlete as scaling sees them: ability, equipment, barriers and how hard it may get."""
 
-from decimal import Decimal
 from functools import cached_property
-from typing import NamedTuple, TypeVar
+from typing import TypeVar
 
 from core.ability.capacity import Ability, Capacity
 from core.ability.demand import load_moved
@@ -29,6 +28,7 @@ from core.scaling.fit import Task
 from core.scaling.gear import at_hand, gear_of
 from core.scaling.intent import LIGHT_DUTY, Window, by_effort
 from core.scaling.notes import NO_NOTES, Notes
+from core.scaling.support import NOTHING, Support, support_of
 from core.scaling.values import Because
 from core.scaling.ways import LinePlan, Near, Way
 
@@ -37,17 +37,6 @@ MODERATE_EFFORT = 5
 # So long a walk isn't walked in a room (estimate).
 A_WALK_S = 300.0
 Bound = TypeVar("Bound", int, float)
-
-
-class Support(NamedTuple):
-    """What a variant leans on. `there` is False where something it needs is missing."""
-
-    implement: str | None = None
-    height_cm: Decimal | None = None
-    there: bool = True
-
-
-NOTHING = Support()
 
 
 class Athlete:
@@ -383,17 +372,7 @@ class Athlete:
 
     def support(self, variant: Variant) -> Support:
         """What is there to lean on or hang from, at its height."""
-        if not variant.needs:
-            return NOTHING
-        thing, *more = map(self.gear.first_of, variant.needs)
-        if thing is None or None in more:
-            return Support(there=False)
-        return Support(thing, self._height_cm(thing) if variant.body_share.by_height else None)
-
-    def _height_cm(self, thing: str) -> Decimal | None:
-        told = self.gear.height_cm(thing)
-        usual = self.catalogue.implement(thing).height_cm
-        return told if told is not None else Decimal(str(usual.value)) if usual else None
+        return support_of(variant, self.gear, self.catalogue) if variant.needs else NOTHING
 
     def _has_skill(self, way: Way) -> bool:
         """Shown, told, or, of lifts, learned by whoever trains: a weight can be as light as it needs to be."""

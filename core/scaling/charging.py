@@ -5,7 +5,7 @@ from math import inf, log
 
 from core.movements.values import Demand, Part, Pattern
 from core.scaling.athlete import Athlete
-from core.scaling.barriers import flags, is_made_harder
+from core.scaling.barriers import VIGOROUS_MET, flags, is_made_harder
 from core.scaling.breath import is_make_believe, is_out_of_reach, lost_breath
 from core.scaling.careful import (
     DOWN,
@@ -24,6 +24,7 @@ from core.scaling.costs import Charge, tenths
 from core.scaling.enough import goes_often, most_new, most_shown
 from core.scaling.fit import ABOUT, Fit
 from core.scaling.gear import Load
+from core.scaling.seated import of_a_seat
 from core.scaling.ways import Grip, LinePlan, Near, Way
 from core.scaling.works import FEEBLE, FEW_EASY, FEWEST_LIGHT, HALF, Lift, Work
 
@@ -51,13 +52,15 @@ FAR_FEWER = log(3)
 
 # Not added to a line for want of something nearer.
 RISKS = flags({Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING, Demand.UPSIDE_DOWN})
+OVERHEAD = flags({Demand.OVERHEAD})
 JUMP, IMPACT = flags({Demand.JUMPING}), flags({Demand.IMPACT})
-BOW = flags({Demand.FORWARD_BEND, Demand.SPINAL_LOAD})
 # Of these, those that gates of the body keep from whoever isn't ready.
 USED_TO = flags({Demand.JUMPING, Demand.UPSIDE_DOWN})
 
 # What is done for speed is done fresh, so that a few are enough.
 LEAST_FRESH = {Pattern.JUMP: 0, Pattern.LIFT: FEW_EASY}
+
+PULLS = frozenset({Part.ROW, Part.PULL})
 
 # Somebody's furniture, and what stands in the street.
 AT_HOME = frozenset({"table", "chair", "stairs", "seat"})
@@ -80,11 +83,20 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge(
             "hard", plan.costs.hard * tenths(log(way.met / (GENTLY * (plan.ways[0].met or way.met))))
         )
+    elif _goes_easily(plan.ways[0]) and way.met and way.met > VIGOROUS_MET:
+        yield Charge("hard", plan.costs.hard * tenths(log(way.met / VIGOROUS_MET)))
     yield from _of_things(plan, way, athlete)
+
+
+def _goes_easily(written: Way) -> bool:
+    """Whether what is written is a way to go that is no vigorous work: an easy ride is no run."""
+    return written.movement.pattern is Pattern.TRAVEL and (written.met or VIGOROUS_MET) < VIGOROUS_MET
 
 
 def _of_risks(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     risk = way.demands & RISKS & ~_risked(plan.ways[0], way, athlete)
+    if way.resists:
+        risk &= ~OVERHEAD  # a band falls on nobody
     if risk and not (athlete.sits and athlete.capacity.knows(way.movement)):
         jumps = not risk & ~USED_TO and athlete.is_used_to_jumps
         yield Charge("added_risk", 0 if jumps else plan.costs.added_risk)
@@ -125,17 +137,7 @@ def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     if not athlete.spared.issuperset(way.variant.spares):
         yield Charge("spared_in_vain", plan.costs.spared_in_vain)
     if athlete.sits:
-        yield from _of_a_seat(plan, way)
-
-
-def _of_a_seat(plan: LinePlan, way: Way) -> Iterator[Charge]:
-    """For whoever sits: what isn't done on the seat, and a bow with a weight, which tips a wheelchair."""
-    if way.demands & BOW == BOW:
-        yield Charge("added_risk", plan.costs.added_risk)
-    if not (
-        way.variant.is_on_a_seat or (way.movement.pattern is Pattern.MOBILITY and not way.demands & DOWN)
-    ):
-        yield Charge("off_the_seat", plan.costs.off_the_seat)
+        yield from of_a_seat(plan, way)
 
 
 def _of_things(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
@@ -145,7 +147,8 @@ def _of_things(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     """
     if plan.pulls and _is_makeshift(way):
         yield Charge("makeshift", plan.costs.makeshift)
-    has_weights = athlete.has_weights and not (athlete.sits and plan.pulls)
+    pulls = plan.pulls or way.movement.main_of(way.variant) in PULLS
+    has_weights = athlete.has_weights and not (athlete.sits and pulls)
     if way.resists and has_weights:
         yield Charge("band", plan.costs.band)
     if plan.loaded and not way.grips:
@@ -350,8 +353,8 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
     elif work.plan.heavy and (not work.is_hard or work.athlete.is_new):
         least = FEW_EASY if lift.nearly or is_for_speed(work.way) else FEWEST_LIGHT
         done = round((work.way.amount or 0) * part)
-        few = done < least and not _would_be_too_much(lift, fitting, least / max(done, 1))
-        yield Charge("few_of_light", costs.few_of_light if few else 0)
+        times = 2 if _would_be_too_much(lift, fitting, least / max(done, 1)) else 1
+        yield Charge("few_of_light", costs.few_of_light // times if done < least else 0)
 
 
 def _would_be_too_much(lift: Lift, fitting: Fit, times: float) -> bool:

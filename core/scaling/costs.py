@@ -71,6 +71,7 @@ class Costs(NamedTuple):
     breathless: int
     nothing_used: int
     off_the_seat: int
+    pushes_again: int
     stepping: int
     made_harder: int
     bold: int

@@ -27,7 +27,10 @@ EASY_REPS = 8.0
 # for what was never shown is filled to two thirds in the first days, to half where it should go easy (estimates).
 UNSEEN_SHARE, KIN_SHARE, BAG_SHARE = 1 / 2, 2 / 3, 1 / 4
 FIRST_FILL, EASY_FILL = 2 / 3, 1 / 2
+# A bag that is swung by its loop (estimate).
+SWUNG_KG = 10.0
 OVERHEAD = flags({Demand.OVERHEAD})
+FAST = flags({Demand.FAST_LOAD, Demand.FAST_PULL})
 
 
 def heaviest_of(athlete: Athlete, plan: LinePlan, grip: Grip) -> float:
@@ -80,13 +83,15 @@ def most_kg(athlete: Athlete, plan: LinePlan, way: Way, grip: Grip) -> float:
 
 
 def _filled_kg(athlete: Athlete, way: Way, grip: Grip) -> float:
-    """How full whoever is new fills a bag for what they never showed: not to the brim on the first days."""
-    if not athlete.is_new or athlete.capacity.knows(way.movement):
-        return inf
+    """How full a bag is filled for what was never shown: by a loop it is swung lightly; who is new fills no brim."""
     loads = athlete.gear.loads(*grip.held)
     brim = athlete.catalogue.implement(grip.hold.implement).improvised and loads
+    if not brim or athlete.capacity.knows(way.movement):
+        return inf
+    is_swung = way.movement.pattern is Pattern.HINGE and bool(way.demands & FAST)
+    swung = max(SWUNG_KG, EASY_FILL * loads[0].value) if is_swung else inf
     share = EASY_FILL if athlete.goes_easy(way) else FIRST_FILL
-    return share * loads[0].value if brim else inf
+    return min(swung, share * loads[0].value if athlete.is_new else inf)
 
 
 def _share_of_once(athlete: Athlete, plan: LinePlan, way: Way, grip: Grip) -> float:

@@ -5,7 +5,7 @@ from math import inf
 from typing import NamedTuple
 
 from core.movements.values import Demand
-from core.scaling.athlete import NOTHING, Athlete
+from core.scaling.athlete import Athlete
 from core.scaling.careful import is_for_speed
 from core.scaling.charging import chooses_its_load, of_amount, of_effort, of_load, of_the_day
 from core.scaling.costs import Charge
@@ -25,6 +25,7 @@ from core.scaling.gear import Load
 from core.scaling.heaviest import meant_kg, sure_kg
 from core.scaling.intent import QUALITY, Window
 from core.scaling.orders import Orders
+from core.scaling.support import NOTHING
 from core.scaling.values import Because
 from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near, Way
 from core.scaling.works import (
@@ -53,6 +54,8 @@ NEARLY = 0.8
 NEARLY_EASY = 0.35
 SOME_WEIGHT = 0.5
 HARD_SET = 0.8
+# What is done for speed is hardly made up by number (estimate).
+FAST_MORE = 1.5
 # What is worked up to is at least so near to all that goes; else so many are done of it as are hard.
 WORKED_UP_TO = 0.3
 HARD_WINDOW = Window(0.65, 0.9)
@@ -174,14 +177,19 @@ def _dose(part: float, fitting: Fit, charges: Sequence[Charge]) -> Dose:
 
 
 def _of_a_band(work: Work) -> float:
-    """How much of the amount is done against a band, as hard as it is pulled: as many as of what is light."""
+    """How much of the amount is done against a band, as hard as it is pulled: as many as of what is light.
+
+    For oneself, pulled up, or where there is a rest.
+    """
     amount = work.way.amount
     if not amount or not work.way.resists or work.way.near is Near.WRITTEN or not work.way.counts_reps:
         return 1.0
     if work.plan.heavy:
         return max(1.0, MOST_LIGHT / amount)
-    rests = work.plan.pulls and not work.plan.breathless
-    more = (rests or not work.plan.loaded) and work.way.near > Near.VARIANT
+    plan = work.plan
+    for_pull_ups = plan.pulls and not plan.loaded
+    in_rests = not plan.breathless and (plan.pulls or not plan.loaded)
+    more = (for_pull_ups or in_rests) and work.way.near > Near.VARIANT
     return round(amount * min(work.plan.most_more, longest_of(work))) / amount if more else 1.0
 
 
@@ -352,7 +360,8 @@ def _of_a_light_set(lift: Lift, task: Task, whole: Fit, amount: float) -> float:
 def _more(lift: Lift, task: Task, whole: Fit, amount: float) -> Iterator[float]:
     if amount not in {lift.work.plan.line.amount, lift.work.plan.ways[0].amount}:
         return
-    enough = min(task.window.low * whole.cautious / task.set_amount, lift.work.plan.most_more)
+    most = FAST_MORE if is_for_speed(lift.work.way) else inf
+    enough = min(task.window.low * whole.cautious / task.set_amount, lift.work.plan.most_more, most)
     more = _rounded(amount * enough, lift.work.way.step, up=False)
     if more > amount:
         yield more / amount

@@ -182,6 +182,8 @@ def _without_obstacle(plan: LinePlan, option: Option, athlete: Athlete) -> Obsta
     if option.way is not None and option.part < 1 and athlete.is_sore(option.way):
         return Obstacle(Because.LIGHT_DUTY, athlete.eases_for(option.way))
     why, written = _by_itself(plan, option, athlete), plan.ways[0]
+    if why is Because.BEST_FIT and written.movement.pattern is Pattern.TRAVEL and athlete.must_spare(written):
+        return Obstacle(Because.LIGHT_DUTY, athlete.eases_for(written))
     minds = why is Because.BEST_FIT and (times_unheld(written, athlete) or is_too_quick(written, athlete))
     return Obstacle(Because.LIMIT, athlete.careful_for) if minds and athlete.careful_for else Obstacle(why)
 

@@ -159,3 +159,8 @@ def test_what_the_legs_drive_overhead_is_not_made_up_by_number():
         "5 x 3 push press @ 50 kg\nrest 2 min", athlete(mass=78, sex="male", owns=["backpack to 20"])
     )
     assert (line.amount or 0) <= 8
+
+
+def test_an_easy_ride_becomes_an_easy_way_to_go():
+    line = only_line("10 min easy ride", athlete(owns=["chair", "stairs"]))
+    assert (line.movement, line.variant) == ("run", "brisk-walk")

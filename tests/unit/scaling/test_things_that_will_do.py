@@ -7,9 +7,10 @@ import pytest
 from bot.words.versions import what_words
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.scaling.athlete import Athlete, Support
+from core.scaling.athlete import Athlete
 from core.scaling.obstacles import obstacle_to
 from core.scaling.plan import plan_of
+from core.scaling.support import Support
 from core.scaling.values import Because
 from core.sessions.values import Block, Format, Line, Session
 from tests.unit.scaling.cases import TWELVE_MINUTES, Case

@@ -74,3 +74,10 @@ def test_a_chair_is_cautioned_of_whatever_is_held_on_it():
     (line,) = made.blocks[0].lines
     assert (line.variant, line.implement) == ("to-chair", "dumbbell")
     assert {"dumbbell", "chair"} <= {one.id for one in made.cautions}
+
+
+def test_a_soft_bag_is_swung_lightly():
+    line = only_line(
+        "4 rounds for time\n15 swings @ 24/16 kg", athlete(sex="male", mass=78, owns=["backpack to 20"])
+    )
+    assert line.load_kg is None or line.movement != "swing" or line.load_kg <= 10
