@@ -144,7 +144,7 @@ MIDDAY = (
     ),
     Scene(
         today("14:45"),
-        "Tove asks for two things, and one isn't got",
+        "Half of what Tove asks isn't got",
         "What it doesn't get it quotes; a tap passes it on.",
         half_of_it,
         (
