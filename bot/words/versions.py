@@ -77,7 +77,7 @@ def what_words(line: VersionLine, units: MassUnit) -> str:
         return f"{'Left out today: ' if left_out else 'Rest instead of '}{line.written}"
     label = _label(line)
     load = _held(line, label) if line.load_kg is None else f"({_load(line, units)})"
-    label, notes = _at_their_pace(label, line.notes)
+    label, notes = _at_their_pace(label, line)
     label = singular(label) if line.amount == 1 and line.unit is AmountUnit.REPS else label
     parts = [_amount(line), label, load]
     words = " ".join(part for part in parts if part)
@@ -98,13 +98,13 @@ def _on_sides(line: VersionLine) -> str:
     )
 
 
-def _at_their_pace(label: str, notes: str | None) -> tuple[str, str | None]:
+def _at_their_pace(label: str, line: VersionLine) -> tuple[str, str | None]:
     """A brisk walk that the coach wants easy is an easy walk: the label and the words that are left beside it."""
-    told = notes.split("; ") if notes else []
-    if EASY not in told or not label.startswith(BRISK):
-        return label, notes
-    told.remove(EASY)
-    return f"{EASY} {label.removeprefix(BRISK)}", "; ".join(told) or None
+    told = line.notes.split("; ") if line.notes else []
+    if not label.startswith(BRISK) or not (EASY in told or EASY in line.written.lower().split()):
+        return label, line.notes
+    left = [one for one in told if one != EASY]
+    return f"{EASY} {label.removeprefix(BRISK)}", "; ".join(left) or None
 
 
 def _beside(line: VersionLine, notes: str | None) -> str:

@@ -85,6 +85,11 @@ def test_what_may_be_done_instead_is_told_to_whoever_has_it(owns, told):
     assert what_words(line, MassUnit.KG) == told
 
 
+def test_what_stands_in_for_something_easy_is_easy():
+    (line,) = lines("10 minutes easy bike or walk", athlete())
+    assert what_words(line, MassUnit.KG) == "10 min easy walk"
+
+
 def test_a_line_is_told_in_the_units_of_what_is_in_the_hands():
     (line,) = lines("4 x 8 goblet squats @ 24 kg", athlete(owns=["kettlebell 16"]))
     assert reason_words(line, MassUnit.LB).startswith("You don't have 24 kg")
