@@ -115,6 +115,8 @@ def kinds_of(words: str, session: Session | None) -> frozenset[str]:
 
 
 def is_heard_whole(text: str, session: Session | None, kinds: frozenset[str]) -> bool:
-    """Whether all of it is acts that the whole message tells, too."""
+    """Whether all of it is acts that the whole message tells, too; a place is told with what is there."""
     told = in_own_words(text, session)
-    return not told.unread and kinds <= {act.act for act in matter(told)}
+    heard = {act.act for act in matter(told)}
+    things = {"has", "has_nothing"} if "elsewhere" in heard else set[str]()
+    return not told.unread and kinds <= heard | things

@@ -150,7 +150,7 @@ async def test_a_day_without_a_session_is_asked_about(crew, two_days):
     ("words", "asked"),
     [
         ("Ilse got 4200 m", "Really 4200 m?"),
-        ("Ilse told me she ran 4.2k in 25 min", "Shall I pass this on"),
+        ("Ilse told me she ran 4.2k in 25 min", "Really 4200 m?"),
     ],
 )
 async def test_what_is_no_score_of_that_day_is_asked_before_anybody_reads_it(crew, two_days, words, asked):
