@@ -1,9 +1,8 @@
 """Free text: a reply to something > the answer to the open question > a session or score > help."""
 
-import re
 from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import replace
-from typing import Any, Final
+from typing import Any
 
 from core.desk.access import admitted
 from core.desk.classes.habits import tell_habit
@@ -110,7 +109,6 @@ from core.notation.talk.chat import is_like_a_score
 from core.store.records import OpenQuestion
 
 Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
-_NUMBER: Final = re.compile(r"[0-9]")
 
 
 @admitted
