@@ -15,7 +15,7 @@ from core.desk.classes.says import AskWhichDate, ClassDate, DateCalledOff, DateM
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome, Said, Say
 from core.desk.visit import Visit
-from core.notation.calendar.classes import CalledOff, Moved
+from core.notation.calendar.class_dates import CalledOff, Moved
 from core.store.records import Group, Person, Purpose
 
 _MOST_DATES = 4
@@ -33,7 +33,11 @@ async def move_in_words(visit: Visit, read: Moved, groups: Sequence[Group]) -> O
     """Show the dates that may be meant and where each would go; a press moves one."""
     found = await meant(visit, read.days, groups, None)
     places = [(one, moved_to(one, read)) for one in found]
-    possible = [(one, to) for one, to in places if instant(to, one.record.of.zone) > visit.now]
+    possible = [
+        (one, to)
+        for one, to in places
+        if instant(to, one.record.of.zone) > visit.now and to != one.occurrence.local
+    ]
     if not possible:
         return await no_such_date(visit, read.days, groups)
     dates = tuple([await seen_by(visit, one, coach=True) for one, _ in possible])

@@ -1,14 +1,13 @@
 """What somebody types about classes and reminders, beside every button."""
 
 import re
-from datetime import date
 
 from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import SeeClasses
 from core.desk.classes.dates import call_off_in_words, move_in_words
 from core.desk.classes.habits import fulfil
 from core.desk.classes.meetings import meets_on
-from core.desk.classes.setting_up import move_for_good, propose_class, rename
+from core.desk.classes.telling import as_timetable
 from core.desk.coached import coached_groups
 from core.desk.commands import SetZone
 from core.desk.days import today_in
@@ -22,13 +21,7 @@ from core.desk.talk.asked import keeps
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
-from core.notation.calendar.classes import (
-    read_called_off,
-    read_class,
-    read_moved,
-    read_moved_for_good,
-    read_title,
-)
+from core.notation.calendar.class_dates import read_called_off, read_moved
 from core.notation.calendar.reminding import OwnZone, read_wish
 from core.notation.calendar.zones import places_in, read_zone
 from core.store.records import Group
@@ -88,26 +81,16 @@ async def as_coach(visit: Visit, text: str, groups: list[Group]) -> Outcome | No
     zone = group_clock(text)
     if zone is not None and len(groups) == 1:
         return await set_zone(visit, SetZone(group=groups[0].id, zone=zone))
-    title = read_title(text)
     today = today_in(groups[0], visit.now)
     off, moved = read_called_off(text, today), read_moved(text, today)
-    about = await of_a_session(visit, text) if off or moved else title and await rename(visit, title)
+    about = await of_a_session(visit, text) if off or moved else None
     if about:
         return about
     if off is not None:
         return await call_off_in_words(visit, off, groups)
     if moved is not None:
         return await move_in_words(visit, moved, groups)
-    return None if await keeps(visit, "class") else await as_new_time(visit, text, today, groups)
-
-
-async def as_new_time(visit: Visit, text: str, today: date, groups: list[Group]) -> Outcome | None:
-    """A class at another time from now on, or a new one."""
-    for_good = read_moved_for_good(text, today)
-    if for_good is not None:
-        return await move_for_good(visit, for_good, text, groups) or await see_classes(visit, SeeClasses())
-    read = None if is_board(text) else read_class(text, today)
-    return await propose_class(visit, read, text, groups) if read is not None else None
+    return None if await keeps(visit, "class") or is_board(text) else await as_timetable(visit, text, groups)
 
 
 def is_board(text: str) -> bool:

@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 
 from core.calendar.occurrences import occurrence, occurrences, takes_place
 from core.calendar.slots import local_of, slot_of
-from core.calendar.values import Occurrence, rule_parts
+from core.calendar.values import Class, Occurrence, rule_parts
 from core.desk.classes.says import ClassDate, ClassPlan
 from core.desk.coached import coached_groups
 from core.desk.days import today_in
@@ -114,14 +114,19 @@ def shown(meeting: Meeting, zone: str | None = None, **more: object) -> ClassDat
     )
 
 
+def weekdays_of(of: Class) -> tuple[int, ...]:
+    """Monday is 0; () for a class that is held once."""
+    parts = rule_parts(of.rule) if of.rule else {}
+    return tuple(_WEEKDAYS.index(day) for day in parts.get("BYDAY", "").split(",") if day)
+
+
 def plan_of(record: ClassRecord) -> ClassPlan:
     """A class as it is said, on its own clock."""
     parts = rule_parts(record.of.rule) if record.of.rule else {}
-    days = [day for day in parts.get("BYDAY", "").split(",") if day]
     return ClassPlan(
         class_id=record.id,
         title=record.of.title,
-        weekdays=tuple(_WEEKDAYS.index(day) for day in days),
+        weekdays=weekdays_of(record.of),
         weeks=int(parts.get("INTERVAL", "1")),
         first=record.of.start.replace(tzinfo=ZoneInfo(record.of.zone)),
         zone=record.of.zone,

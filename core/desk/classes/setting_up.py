@@ -3,12 +3,13 @@
 import re
 from collections.abc import Mapping
 from datetime import date, datetime, timedelta
+from functools import reduce
 from typing import Any
 from zoneinfo import ZoneInfo
 
 from core.calendar.occurrences import instant
 from core.calendar.slots import slot_of
-from core.calendar.values import Class
+from core.calendar.values import Class, rule_parts
 from core.desk.access import admitted
 from core.desk.classes.coming import seen_by
 from core.desk.classes.commands import (
@@ -19,7 +20,7 @@ from core.desk.classes.commands import (
     ManageClass,
     PlaceClass,
 )
-from core.desk.classes.meetings import known_class, meetings_to_come, next_of, plan_of, shown
+from core.desk.classes.meetings import known_class, meetings_to_come, next_of, plan_of, shown, weekdays_of
 from core.desk.classes.reminding import disarm
 from core.desk.classes.says import (
     AskClass,
@@ -47,39 +48,31 @@ _HALF_A_DAY = timedelta(hours=12)
 # Who says `7:30` of a class that isn't in the morning means one in the evening (common practice, no source).
 _EVENING, _EARLY = 16, range(4, 10)
 _MOST_TEXT = 400
+# What a message that shows a class speaks of.
+SHOWN = "class"
 _LATER = re.compile(r"\b(?:not now|later|forget it|never ?mind|leave it|no class)\b", re.IGNORECASE)
 
 
 async def propose_class(
     visit: Visit, read: ReadClass, text: str, groups: list[Group], replaces: int | None = None
 ) -> Outcome:
-    """Read a class back to its coach, asking first for what is missing."""
+    """Read a class back to its coach, asking first for what is missing; what a change doesn't speak of stays."""
     group = groups[0]
     if group.zone is None:
         return await keep_till_set_up(visit, group, text)
+    read = read_of((await known_class(visit, replaces)).of).put_right(read) if replaces else read
     missing = what_is_missing(read, group, visit.now)
     if missing is not None:
         refs = {"text": text[:_MOST_TEXT], "replaces": replaces, "group": group.id}
         await visit.uow.questions.ask(visit.chat, "class", refs, visit.now)
         return visit.told(AskClass(missing=missing, title=read.title))
     of = class_of(read, group.zone, visit.now)
-    if replaces is not None:
-        of = completed(of, read, (await known_class(visit, replaces)).of)
     await visit.uow.questions.close(visit.chat)
     record = await visit.uow.classes.propose(
         group_id=group.id, author_id=visit.person.id, of=of, now=visit.now, replaces_id=replaces
     )
     known = read.half_known and (read.half_told or not await is_like_the_evening_ones(visit, record))
     return read_back(visit, record, group, groups, half_known=known)
-
-
-async def move_for_good(visit: Visit, read: ReadClass, text: str, groups: list[Group]) -> Outcome | None:
-    """The one class that there is, at another time from then on; None where it isn't plain which is meant."""
-    live = [one for group in groups for one in await visit.uow.classes.live(group.id)]
-    if len(live) != 1:
-        return None
-    group = next(one for one in groups if one.id == live[0].group_id)
-    return await propose_class(visit, read, text, [group], live[0].id)
 
 
 async def is_like_the_evening_ones(visit: Visit, record: ClassRecord) -> bool:
@@ -126,16 +119,18 @@ def day_in(zone: str, now: datetime) -> date:
     return now.astimezone(ZoneInfo(zone)).date()
 
 
-def completed(of: Class, read: ReadClass, before: Class) -> Class:
-    """What a change doesn't speak of stays as it was."""
-    kept: dict[str, Any] = {}
-    if read.title is None:
-        kept["title"] = before.title
-    if read.minutes is None:
-        kept["minutes"] = before.minutes
-    if read.link is None:
-        kept["link"] = before.link
-    return of.model_copy(update=kept)
+def read_of(of: Class) -> ReadClass:
+    """A class as if its coach had told all of it."""
+    parts = rule_parts(of.rule) if of.rule else {}
+    return ReadClass(
+        weekdays=weekdays_of(of),
+        weeks=int(parts.get("INTERVAL", "1")),
+        on=None if of.rule else of.start.date(),
+        at=of.start.time(),
+        minutes=of.minutes,
+        link=of.link,
+        title=of.title,
+    )
 
 
 def read_back(
@@ -149,7 +144,7 @@ def read_back(
         replaces=record.replaces_id is not None,
         others=() if record.replaces_id is not None else tuple(others),
     )
-    return visit.told(said)
+    return Outcome((Say(visit.chat, said, refs={SHOWN: record.id}),))
 
 
 async def tell_class_again(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
@@ -159,26 +154,16 @@ async def tell_class_again(visit: Visit, refs: Mapping[str, Any], text: str) -> 
         return visit.told(ClassDropped())
     group = await visit.group(refs["group"])
     groups = [group, *(one for one in await coached_groups(visit) if one.id != group.id)]
-    whole = f"{refs['text']} , {text}" if refs["text"] else text
-    read = class_in(whole, today_in(group, visit.now))
+    today = today_in(group, visit.now)
+    before, later = class_told(refs["text"], today), class_in(text, today)
+    read = before.put_right(later).model_copy(update={"title": before.title or later.title})
+    whole = f"{refs['text']}\n{text}".strip()
     return await propose_class(visit, read, whole, groups, refs.get("replaces"))
 
 
-async def rename(visit: Visit, title: str) -> Outcome | None:
-    """The class that waits for the coach's yes under another name, read back again; None where none waits."""
-    waits = await visit.uow.classes.proposed_by(visit.person.id, visit.now - _HALF_A_DAY)
-    if waits is None:
-        return None
-    await visit.uow.classes.set_state(waits.id, ClassState.DISCARDED)
-    record = await visit.uow.classes.propose(
-        group_id=waits.group_id,
-        author_id=visit.person.id,
-        of=waits.of.model_copy(update={"title": title}),
-        now=visit.now,
-        replaces_id=waits.replaces_id,
-    )
-    group = await visit.group(record.group_id)
-    return read_back(visit, record, group, await coached_groups(visit), half_known=True)
+def class_told(text: str, today: date) -> ReadClass:
+    """Each line puts right what those above it tell."""
+    return reduce(ReadClass.put_right, (class_in(line, today) for line in text.split("\n")))
 
 
 async def proposed(visit: Visit, class_id: int) -> ClassRecord:

@@ -5,7 +5,7 @@ from datetime import timedelta
 from typing import Final
 
 from core.desk.classes.in_words import of_a_session
-from core.desk.classes.setting_up import propose_class
+from core.desk.classes.telling import each_proposed
 from core.desk.coached import coached_athletes, coached_groups, coached_ids, names_in
 from core.desk.coaching import overseeing
 from core.desk.coaching.announcing import ask_announce, to_nobody
@@ -35,8 +35,8 @@ from core.desk.today.easy_weeks import as_told
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
-from core.notation.calendar.classes import class_in
 from core.notation.calendar.moments import DAY_WORD, TOMORROW
+from core.notation.calendar.timetables import classes_in
 from core.notation.people import addressed, find_name
 from core.notation.talk.chat import calls_a_rest_day
 from core.store.records import Membership, Role, SessionRecord
@@ -76,10 +76,9 @@ async def class_off(visit: Visit, act: a.ClassOff, scene: Scene) -> Outcome | No
 async def tells_class(visit: Visit, act: a.TellsClass, scene: Scene) -> Outcome | None:
     """Whatever words tell of it, read back before it is set up; the list where no day and no hour is told."""
     groups = await coached_groups(visit)
-    read = class_in(act.text, today_in(groups[0], visit.now)) if groups else None
-    if read is None or not (read.weekdays or read.on) or read.at is None:
-        return await classes(visit, act, scene)
-    return await propose_class(visit, read.model_copy(update={"title": None}), act.text, groups)
+    read = classes_in(act.text, today_in(groups[0], visit.now)) if groups else ()
+    unnamed = tuple(one.model_copy(update={"title": None}) for one in read)
+    return await each_proposed(visit, unnamed, act.text, groups) if read else await classes(visit, act, scene)
 
 
 async def easy_week(visit: Visit, act: a.EasyWeek, _: Scene) -> Outcome | None:

@@ -8,6 +8,7 @@ from core.desk.access import admitted
 from core.desk.classes.habits import tell_habit
 from core.desk.classes.in_words import as_class_words
 from core.desk.classes.setting_up import tell_class_again
+from core.desk.classes.telling import as_class_put_right
 from core.desk.coached import WhoIsMeant
 from core.desk.coaching.announcing import as_word_to_all, as_word_to_one
 from core.desk.coaching.asked_of import as_asked_of
@@ -418,6 +419,7 @@ READINGS = (
     as_for_coach,
     as_own_words,
     as_announced,
+    as_class_put_right,
     as_draft_order,
     beside(as_undo),
     as_leeway,

@@ -44,11 +44,11 @@ def yes_or_no(text: str) -> bool | None:
     """A yes or a no and nothing more, in any language that is understood."""
     if is_in_doubt(text):
         return None
+    if any(one.isdigit() for one in text):
+        return None  # a number beside a yes tells more than the yes
     plain = plainly(text)
     if plain is not None:
         return plain
-    if any(one.isdigit() for one in text):
-        return None  # a number beside a yes tells more than the yes
     told = in_own_words(text)
     names = {act.act for act in matter(told)}
     if told.unread or len(names) != 1:

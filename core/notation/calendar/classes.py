@@ -1,4 +1,4 @@
-"""A coach's words about classes: a new one, one date called off, one date moved."""
+"""A coach's words about a class: when it is, how long, where, and its name."""
 
 import re
 from datetime import date, time, timedelta
@@ -14,9 +14,7 @@ from core.notation.calendar.moments import (
     clock_in,
     date_in,
     days_in,
-    days_of_week,
     find_clock,
-    find_days,
     minutes_in,
     weekday_of,
     with_figures,
@@ -24,14 +22,14 @@ from core.notation.calendar.moments import (
 from core.notation.text import plain
 from core.values import Value
 
-_LONGEST = 300
+LONGEST = 300
 _LONGEST_TITLE = 60
 _LONGEST_CLASS = 12 * 60
 _HALF_A_DAY = 12
 _WEEK = 7
-# Hours in which a class may begin, where only half a clock was told (common practice, no source).
-_AWAKE = range(5, 22)
-_LINK = re.compile(r"\bhttps?://[^\s<>\"]+", re.IGNORECASE)
+# `5h` and more is an hour of the day: hardly anybody holds a class as long (estimate).
+_LONGEST_SPAN = 4 * 60
+LINK = re.compile(r"\bhttps?://[^\s<>\"]+", re.IGNORECASE)
 _BEGINS = re.compile(
     rf"^\W*(?:(?:please\s)?(?:new|add|set ?up|make|schedule|plan|start)\s(?:an?\s|the\s)?(?:new\s)?)?"
     rf"(?:(?:live|weekly|daily|online|group|video)\s)*"
@@ -52,62 +50,19 @@ _FILLER = re.compile(
     r"|starts?|starting|is|o'?clock|weekdays?|every ?day|day|morning|evening|long|lasts?|through|week)\b",
     re.IGNORECASE,
 )
+# Said about the telling, not of the class.
+_ASIDE = re.compile(
+    r"\b(?:(?:fix|correct|change|update|sort)\s(?:it|that|this|them)|pls|thanks|thx|cheers|sorry|actually|rather"
+    r"|i\smeant?|should\sbe|(?:fix|correct)\s(?:this|that)|instead|but|no|ok|okay|make\sit|it(?:['\u2019]?s))\b",
+    re.IGNORECASE,
+)
+# `Not 18:15 but 19`: what it isn't.
+_DENIED = re.compile(
+    rf"\bnot\s(?:(?:at|on)\s)?(?:[0-9]{{1,2}}(?:[:.h][0-5][0-9])?\s?(?:[ap]m|h|min(?:utes?)?)?|{DAY_WORD}s?)\b",
+    re.IGNORECASE,
+)
 # Where it takes place is no name for it.
 _PLACE = re.compile(r"\b(?:in|at) (?:the|our|my) (?!morning|evening|afternoon)\w+", re.IGNORECASE)
-_ONE_DAY = (
-    rf"(?:the\s|our\s|my\s)?(?:this\s|next\s|coming\s)?(?:{DAY_WORD}|today|tomorrow|tonight)"
-    r"(?:'s|s(?=.*\binstead\b))?"
-)
-_OFF = re.compile(
-    r"^\W*(?:(?:there(?:'s| is| will be)\s)?no\s(?:\w+\s)?class(?:es)?\b"
-    r"|(?:cancel|skip|drop|call off)\s(?:\w+'?s?\s){0,3}?class(?:es)?\b"
-    rf"|(?:cancel|skip)\s(?:this\s|next\s)?(?:{DAY_WORD}|today|tomorrow)\b"
-    rf"|{_ONE_DAY}\s(?:\w+\s)?class\s(?:is|has been|was|got)\s(?:off|cancell?ed|not happening)\b"
-    r"|class\b.*\b(?:is|are)\s(?:off|cancell?ed|not happening)\b)",
-    re.IGNORECASE,
-)
-_MOVE = re.compile(
-    rf"^\W*(?:please\s)?(?:move|shift|postpone|reschedule|change|push|switch|bring)\s(?P<from>.*?\bclass\b.*?|(?:this\s|next\s)?{DAY_WORD}(?:'s)?|today|tomorrow)"
-    r"\s(?:to|until|till)\s(?P<to>.+)$",
-    re.IGNORECASE,
-)
-
-
-_ONE_CLASS = (
-    rf"(?:{_ONE_DAY}\s(?:\w+\s)?class|(?:the\s|our\s|my\s)?class\s(?:on\s|for\s)?{_ONE_DAY}(?![a-z'])"
-    rf"|(?:the\s|our\s|my\s)?class\son\s(?!{DAY_WORD}s?\b)[^,]{{3,20}}?)"
-)
-_TAKES_PLACE = (
-    r"(?:is|will\sbe|'ll\sbe|should\sbe|has\sto\sbe|starts?|begins?|will\s(?:start|begin)|moves?|goes|takes\splace"
-    r"|(?:(?:is|has|was|gets|got)\s)?moved)"
-)
-_ELSEWHERE = re.compile(r"\b(?:instead|now|moved?|moves)\b", re.IGNORECASE)
-# `next Tuesday's class is at 7pm instead`, `let's have tomorrow's class at 8`
-_INSTEAD = re.compile(
-    rf"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?:(?P<from>{_ONE_CLASS})\s{_TAKES_PLACE}"
-    rf"|(?:let'?s\s(?:have|do|make|hold)|make|set|put|we(?:'ll|\swill)?\s(?:have|do|hold))\s(?P<from2>{_ONE_CLASS}))"
-    r"\s(?:now\s|going\sto\sbe\s|already\s|only\s)?(?:at\s|to\s|on\s|from\s)?"
-    r"(?P<to>.+?)(?:,?\s(?:instead|now|this time|please|(?:just |only )?this (?:week|wk|once)|only|for once))*[\s.!]*$",
-    re.IGNORECASE,
-)
-# `class at 7 instead`, `tonight's class at 7 instead`: only this once, so days that repeat are something else
-_AT_INSTEAD = re.compile(
-    rf"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?P<from>(?:{_ONE_DAY}\s|the\s|our\s|my\s)?(?:live\s)?class)"
-    rf"(?:\s{_TAKES_PLACE})?\s(?:at|from)\s(?P<to>(?!.*\b(?:{DAY_WORD}s|every|each)\b).+?),?\sinstead"
-    r"(?:,?\s(?:this time|please|today|tonight))*[\s.!]*$",
-    re.IGNORECASE,
-)
-
-
-# `class moves to 7pm on the 11th`: where to stands first.
-_TO_FIRST = re.compile(
-    rf"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?:the\s|our\s|my\s)?(?:live\s)?class\s{_TAKES_PLACE}\s"
-    rf"(?:now\s)?(?:to|at)\s(?P<to>[0-9][0-9:.]*\s?(?:[ap]m|h)?)\s(?P<from>(?:on|for)\s.+?)"
-    r"(?:,?\s(?:instead|this time))*[\s.!]*$",
-    re.IGNORECASE,
-)
-
-
 # `Class moved to thursdays 19:00`: each of its dates from now on, not one of them.
 _FOR_GOOD = re.compile(
     r"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?:(?:the|our|my)\s)?(?:live\s)?class(?:es)?\s"
@@ -139,6 +94,19 @@ class ReadClass(Value):
     link: str | None = None
     title: str | None = None
 
+    def put_right(self, later: "ReadClass") -> "ReadClass":
+        """What was told later counts; days and a date tell the same thing."""
+        told = {one: value for one in _TOLD if (value := getattr(later, one)) is not None}
+        if later.at is not None:
+            told |= {"half_known": later.half_known, "half_told": later.half_told}
+        if later.tells_days:
+            told |= {"weekdays": later.weekdays, "weeks": later.weeks, "on": later.on}
+        return self.model_copy(update=told)
+
+    @property
+    def tells_days(self) -> bool:
+        return bool(self.weekdays) or self.on is not None
+
     @property
     def rule(self) -> str | None:
         """The RRULE of RFC 5545; None for a class that is held once."""
@@ -149,36 +117,8 @@ class ReadClass(Value):
         return f"FREQ=WEEKLY;{every}BYDAY={days}"
 
 
-class CalledOff(Value):
-    """No class on one of these days; `at` where a time was named. No day: it wasn't told which."""
-
-    days: tuple[date, ...]
-    at: time | None = None
-
-
-class Moved(Value):
-    """The class of one of these days goes to another day, another time, or both.
-
-    `half_known`: whether it is clear which half of the day the time is of.
-    """
-
-    days: tuple[date, ...]
-    to_day: date | None = None
-    to_time: time | None = None
-    half_known: bool = True
-
-    def time_near(self, before: time) -> time:
-        """The new time for a class that was at `before`: `7` is 19:00 for one in the evening."""
-        if self.to_time is None:
-            return before
-        later = self.to_time.replace(hour=(self.to_time.hour + _HALF_A_DAY) % 24)
-        if self.half_known or later.hour not in _AWAKE:
-            return self.to_time
-        return min(self.to_time, later, key=lambda one: (one.hour not in _AWAKE, _apart(one, before)))
-
-
-def _apart(one: time, other: time) -> int:
-    return abs((one.hour - other.hour) * 60 + one.minute - other.minute)
+# What may be told or not, each by itself.
+_TOLD = ("since", "at", "minutes", "link", "title")
 
 
 _CALLED = re.compile(
@@ -197,7 +137,7 @@ def read_title(text: str) -> str | None:
 
 def read_class(text: str, today: date) -> ReadClass | None:
     """A class from `class Tuesdays 18:30, 45 min, https://...`; None for a text about something else."""
-    words = plain(text[:_LONGEST])
+    words = plain(text[:LONGEST])
     if not _BEGINS.match(words) or words.endswith("?"):
         return None
     return class_in(words, today)
@@ -205,7 +145,7 @@ def read_class(text: str, today: date) -> ReadClass | None:
 
 def read_moved_for_good(text: str, today: date) -> ReadClass | None:
     """`Class moved to thursdays 19:00 from next week`: when it is from then on; None for what is something else."""
-    words = plain(text[:_LONGEST])
+    words = plain(text[:LONGEST])
     moved = _FOR_GOOD.match(words)
     if moved is None or words.endswith("?"):
         return None
@@ -217,12 +157,10 @@ def read_moved_for_good(text: str, today: date) -> ReadClass | None:
 
 def class_in(text: str, today: date) -> ReadClass:
     """Whatever can be read of a class in a text that is known to be about one."""
-    told = plain(text[:_LONGEST])
+    told = plain(_DENIED.sub(" , ", text[:LONGEST]))
     words = with_figures(told)
-    link = _LINK.search(words)
-    left = _LINK.sub(" , ", words)
-    minutes = [minutes_in(match) for match in SPAN.finditer(left)]
-    left = SPAN.sub(" , ", left)
+    link = LINK.search(words)
+    minutes, left = _minutes_of(with_lengths(LINK.sub(" , ", words)))
     on, left = _date_of(left, today)
     clock, left = _clock_of(left)
     weekdays = () if on else _weekdays_of(left)
@@ -237,6 +175,57 @@ def class_in(text: str, today: date) -> ReadClass:
         link=link and link[0].rstrip(".,;)"),
         title=_title_of(left),
     )
+
+
+def told_of_it(text: str, today: date) -> ReadClass | None:
+    """`Not 18:15 but 19`, `make it 45 min`: what is told of a class that both know of, and nothing else."""
+    read = class_in(text, today)
+    tells = read.tells_days or read.at or read.minutes or read.link
+    return read if tells and read.title is None and not text.rstrip().endswith("?") else None
+
+
+def _minutes_of(words: str) -> tuple[list[int], str]:
+    """How long it is said to be, and the words without that; `18h` is an hour of the day."""
+    minutes: list[int] = []
+
+    def hidden(match: re.Match[str]) -> str:
+        told = minutes_in(match)
+        if told > _LONGEST_SPAN and match[0].lower().endswith("h"):
+            return match[0]
+        minutes.append(told)
+        return " , "
+
+    return minutes, SPAN.sub(hidden, words)
+
+
+# `18:30-19:15`, `7-7:30am`, `from 6 to 7pm`: one of the two is plainly an hour.
+_HOUR = r"[0-9]{1,2}(?:[:.][0-5][0-9])?"
+_FROM_TO = re.compile(
+    rf"(?<![\d:.,/+-])(?P<begins>{_HOUR})\s?(?P<half>[ap]m|h)?\s?(?:-|to|until|till)\s?(?P<ends>{_HOUR})\s?(?P<half2>[ap]m|h)?"
+    r"(?![\d:./%a-z-])",
+    re.IGNORECASE,
+)
+
+
+def with_lengths(words: str) -> str:
+    """`18:30-19:15` as `18:30 , 45 min`: when it ends tells how long it is."""
+
+    def told(match: re.Match[str]) -> str:
+        begins, ends = (
+            match["begins"] + (match["half"] or match["half2"] or ""),
+            match["ends"] + (match["half2"] or ""),
+        )
+        first, last = find_clock(begins), find_clock(ends)
+        if first is None or last is None or not re.search(r"[:.]|[ap]m|h", match[0], re.IGNORECASE):
+            return match[0]
+        minutes = (_minute(last.at) - _minute(first.at)) % (_HALF_A_DAY * 60)
+        return f"{begins} , {minutes} min" if minutes else match[0]
+
+    return _FROM_TO.sub(told, words)
+
+
+def _minute(at: time) -> int:
+    return at.hour * 60 + at.minute
 
 
 def _date_of(words: str, today: date) -> tuple[date | None, str]:
@@ -269,43 +258,10 @@ def _weekdays_of(words: str) -> tuple[int, ...]:
 
 
 def _title_of(words: str) -> str | None:
-    """What is left once days, times and small words are gone."""
-    left = _PLACE.sub(" , ", _WORKDAYS.sub(" , ", words))
-    for known in (_EVERY_OTHER, _DAYS, _FILLER):
+    """What is left once days, times and small words are gone: whatever reads as one of these is no name."""
+    left = words
+    for known in (TIME, _WORKDAYS, _ASIDE, _PLACE, _EVERY_OTHER, _DAYS, _FILLER):
         left = known.sub(" , ", left)
     pieces = [" ".join(piece.split()).strip(" .:;-&()'\"*") for piece in re.split(r"[,;:|]", left)]
     title = " ".join(piece for piece in pieces if re.search(r"[^\W\d_]{2}", piece))[:_LONGEST_TITLE].strip()
     return title[:1].upper() + title[1:] if title else None
-
-
-def read_called_off(text: str, today: date) -> CalledOff | None:
-    """`no class next Tuesday` -> the days that may be meant; None where the text is about something else."""
-    words = plain(text[:_LONGEST])
-    if not _OFF.match(words) or words.endswith("?"):
-        return None
-    time_said = TIME.search(words)
-    clock = clock_in(time_said) if time_said else None
-    return CalledOff(days=find_days(words, today) or days_of_week(words, today), at=clock and clock.at)
-
-
-def read_moved(text: str, today: date) -> Moved | None:
-    """`move Tuesday's class to Wednesday 19:00`, `Tuesday's class is at 7 instead` -> from where, and to where."""
-    words = plain(text[:_LONGEST])
-    shapes = (_MOVE, _INSTEAD, _AT_INSTEAD, _TO_FIRST)
-    match = next((found for one in shapes if (found := one.match(words))), None)
-    if match is None or words.endswith("?"):
-        return None
-    if read_class(words, today) and not _ELSEWHERE.search(words):
-        return None  # `class on Thursday is at 7pm` makes a class
-    said = match.groupdict()
-    left = _DAYS.sub(r"\g<day>", said["from"] or said.get("from2") or "")
-    clock = find_clock(match["to"])
-    to_days = find_days(match["to"], today)
-    if clock is None and not to_days:
-        return None
-    return Moved(
-        days=find_days(left, today),
-        to_day=to_days[0] if to_days else None,
-        to_time=clock and clock.at,
-        half_known=clock is None or clock.half_told,
-    )

@@ -51,3 +51,46 @@ async def test_what_is_missing_of_a_class_may_be_left(crew, words):
     await crew.coach.hears("At what time does it start?")
     await crew.coach.says(words)
     await crew.coach.hears("Dropped, nothing was set up")
+
+
+async def labels_after(crew, words, told):
+    await crew.coach.says(words)
+    return (await crew.coach.hears(told)).labels
+
+
+async def test_two_hours_are_two_classes_and_no_name(crew):
+    await crew.coach.says("class Tues 18:30 45min and thurs 7am 30 min, https://example.org/live")
+    await crew.coach.hears("Tuesdays at 18:30, Berlin time, 45 minutes")
+    await crew.coach.hears("Thursdays at 07:00, Berlin time, 30 minutes")
+
+
+async def test_how_the_class_is_now_takes_the_place_of_how_it_was_and_is_said_of_no_session(crew):
+    await crew.coach.says("Sat: hero\n3 rounds for time\n10 push-ups\n15 air squats")
+    await crew.coach.hears("Here's how I read it")
+    await read_back(crew, "class tuesdays 18:00, 45 min")
+    await crew.coach.presses("Yes, set it up")
+    await crew.coach.says("the class is at 6:30pm tue, and 7am thurs, fix it")
+    assert "takes the place of the one before" in (await crew.coach.hears("Tuesdays at 18:30")).text
+    await crew.coach.hears("Thursdays at 07:00")
+    await crew.coach.says("whats scheduled")
+    await crew.coach.hears("a draft, without a time yet")
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        ("not 18:15 but 19", "Tuesdays at 19:00, Berlin time, 45 minutes"),
+        ("make it thursdays, 30 min", "Thursdays at 18:15, Berlin time, 30 minutes"),
+        ("no 18:30", "Tuesdays at 18:30, Berlin time, 45 minutes"),
+    ],
+)
+async def test_what_is_told_behind_a_class_that_waits_puts_it_right(crew, words, told):
+    await read_back(crew, "class tuesdays 18:15, 45 min")
+    assert told in await read_back(crew, words)
+
+
+async def test_an_hour_of_this_week_moves_its_dates_and_no_other(crew):
+    await read_back(crew, "class mondays and thursdays 7.30pm, 45 min")
+    await crew.coach.presses("Yes, set it up")
+    labels = await labels_after(crew, "class at 19:00 this week", "Move this?")
+    assert [one.partition(" → ")[0] for one in labels] == ["Mon 2 March", "Thu 5 March"]

@@ -101,7 +101,7 @@ def ask_class(said: AskClass) -> Worded:
         "day": "On which day is it? Like <i>Tuesdays</i>, <i>Monday and Thursday</i> or <i>14 March</i>.",
         "time": "At what time does it start? Like <i>18:30</i>.",
         "past": "That moment has passed already. Which day do you mean?",
-        "all": f"How should it be from now on? Write it like {EXAMPLE}. What you leave out stays as it is, day and time apart.",
+        "all": f"How should it be from now on? Write it like {EXAMPLE}. What you leave out stays as it is.",
     }
     return Worded(texts[said.missing])
 

@@ -6,14 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.calendar.classes import (
-    class_in,
-    read_called_off,
-    read_class,
-    read_moved,
-    read_moved_for_good,
-)
+from core.notation.calendar.class_dates import read_called_off, read_moved
+from core.notation.calendar.classes import class_in, read_class, read_moved_for_good
 from core.notation.calendar.reminding import DigestHour, DigestWanted, Lead, OwnZone, QuietHours, read_wish
+from core.notation.calendar.timetables import as_it_is, classes_in
 from tests.strategies import any_text
 
 MONDAY = date(2026, 3, 2)
@@ -314,3 +310,45 @@ def test_a_class_that_is_moved_for_good_is_told_with_all_its_days(words, weekday
 )
 def test_one_date_moved_or_a_new_class_is_none_moved_for_good(words):
     assert read_moved_for_good(words, date(2026, 3, 2)) is None
+
+
+def told(read):
+    return [(one.weekdays, one.at and f"{one.at:%H:%M}", one.minutes) for one in read]
+
+
+@pytest.mark.parametrize(
+    ("text", "classes"),
+    [
+        ("class tue 18:30 45min and thurs 7am 30 min", [((1,), "18:30", 45), ((3,), "07:00", 30)]),
+        ("class tue 18:30 thu 7am", [((1,), "18:30", None), ((3,), "07:00", None)]),
+        ("class 6:30pm tue 7am thurs", [((1,), "18:30", None), ((3,), "07:00", None)]),
+        ("class tuesday 18:00 and 19:30", [((1,), "18:00", None), ((1,), "19:30", None)]),
+        ("class mon/wed 18h, sat 9:30, 45 min", [((0, 2), "18:00", 45), ((5,), "09:30", 45)]),
+        ("class tue 18:30-19:15 and thu 7-7:30am", [((1,), "18:30", 45), ((3,), "07:00", 30)]),
+        ("class tue and thu 18:30", [((1, 3), "18:30", None)]),
+    ],
+)
+def test_each_hour_that_has_days_is_a_class(text, classes):
+    read = classes_in(text, MONDAY)
+    assert told(read) == classes
+    assert all(one.title is None for one in read)
+
+
+@given(
+    st.lists(
+        st.sampled_from(["mon", "tuesday", "weds", "thurs", "fri"]), min_size=2, max_size=4, unique=True
+    ),
+    st.lists(st.sampled_from(["7am", "18:30", "6.15pm", "9:45"]), min_size=4, max_size=4),
+    st.sampled_from([" and ", ", ", "\n", " / ", " "]),
+)
+def test_every_day_and_hour_that_is_told_is_in_what_is_read(days, hours, joint):
+    said = [f"{day} {hour}" for day, hour in zip(days, hours, strict=False)]
+    read = classes_in(f"class {joint.join(said)}", MONDAY)
+    alone = [class_in(f"class {one}", MONDAY) for one in said]
+    assert told(read) == told(alone)
+
+
+def test_how_a_class_is_said_to_be_is_no_question_and_nothing_that_happened_to_it():
+    assert as_it_is("the class is at 6:30pm tue")
+    assert not as_it_is("is the class at 6:30pm tue?")
+    assert not as_it_is("the class is cancelled on tue")
