@@ -13,7 +13,7 @@ from core.values import Value
 
 # No count of repetitions or seconds to failure applies here.
 UNCOUNTED = {Pattern.TRAVEL, Pattern.MOBILITY}
-# All of these is done on the feet.
+# All of these is done on the feet, but in a seat.
 STOOD = {Pattern.SQUAT, Pattern.LUNGE, Pattern.JUMP, Pattern.CARRY, Pattern.LIFT}
 RESERVES = {*Pattern, "grip", "low-back"}
 REFERENCE = "reference of the pattern"
@@ -233,7 +233,10 @@ def _counted(book: Book) -> Problems:
 
 def _on_the_feet(book: Book) -> Problems:
     for name, (one, way) in book.variants.items():
-        if one.pattern in STOOD and Demand.STANDING not in way.demands:
+        sits = any(
+            book.implements[hold.implement].seat for hold in way.holds if hold.implement in book.implements
+        )
+        if one.pattern in STOOD and Demand.STANDING not in way.demands and not sits:
             yield name, f"every {one.pattern} is done standing, and its demands don't say so"
 
 

@@ -187,7 +187,8 @@ class Implement(Value):
     """A thing to lift or use. `names` are the spellings people type.
 
     `kind`: held (it has a load) or there (it carries the person; a band too, as nobody knows its load).
-    `height_cm`: usual height to lean or sit on. `caution` belongs to every line that uses it.
+    `seat`: whoever uses it sits or lies in it. `height_cm`: usual height to lean or sit on.
+    `caution` belongs to every line that uses it.
     """
 
     id: Id
@@ -195,6 +196,7 @@ class Implement(Value):
     names: tuple[Words, ...] = ()
     kind: Literal["held", "there"]
     improvised: bool = False
+    seat: bool = False
     height_cm: Sourced | None = None
     caution: Words
 

@@ -30,7 +30,7 @@ def test_what_stands_beside_a_name_is_kept_as_a_note(typed, movement, note):
     assert note in line.notes
 
 
-@pytest.mark.parametrize("typed", ["10 copenhagen planks", "10 squats to a headstand", "8 pallof presses"])
+@pytest.mark.parametrize("typed", ["10 copenhagen planks", "10 squats to a headstand", "8 sots presses"])
 def test_a_word_that_may_make_another_movement_leaves_the_name_unread(typed):
     assert [one.text for one in read(f"AMRAP 12\n5 burpees\n{typed}").not_understood]
 
