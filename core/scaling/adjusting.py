@@ -22,7 +22,7 @@ from core.scaling.fit import ABOUT
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.obstacles import obstacle_to
 from core.scaling.options import is_same, options_of
-from core.scaling.orders import Fault, Orders, Pin
+from core.scaling.orders import Noted, Orders, Pin
 from core.scaling.plan import plan_for
 from core.scaling.pricing import at_share
 from core.scaling.rows import PARTS
@@ -62,7 +62,7 @@ def easier(
     catalogue: Catalogue,
     spot: Spot,
     shown: VersionLine,
-    faults: Sequence[Fault] = (),
+    faults: Sequence[Noted] = (),
 ) -> Pin | None:
     """The next easier option of the line at `spot` after the one shown; None where there is none."""
     line = _line(_athlete(session, profile, catalogue, faults), session, spot, shown)
@@ -75,7 +75,7 @@ def harder(
     catalogue: Catalogue,
     spot: Spot,
     shown: VersionLine,
-    faults: Sequence[Fault] = (),
+    faults: Sequence[Noted] = (),
 ) -> Pin | None:
     """The next harder option, at most as written by the coach; None where there is none."""
     line = _line(_athlete(session, profile, catalogue, faults), session, spot, shown)
@@ -88,7 +88,7 @@ def something_else(
     catalogue: Catalogue,
     spot: Spot,
     shown: VersionLine,
-    faults: Sequence[Fault] = (),
+    faults: Sequence[Noted] = (),
 ) -> Pin | None:
     """Another way that asks about the same, for whoever is bored."""
     line = _line(_athlete(session, profile, catalogue, faults), session, spot, shown)
@@ -96,7 +96,7 @@ def something_else(
 
 
 def as_written(
-    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, faults: Sequence[Fault] = ()
+    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, faults: Sequence[Noted] = ()
 ) -> Pin | Barred:
     """The line as the coach wrote it, or why that isn't safe or possible."""
     athlete = _athlete(session, profile, catalogue, faults)
@@ -111,7 +111,7 @@ def as_written(
     return pin
 
 
-def _athlete(session: Session, profile: Profile, catalogue: Catalogue, faults: Sequence[Fault]) -> Athlete:
+def _athlete(session: Session, profile: Profile, catalogue: Catalogue, faults: Sequence[Noted]) -> Athlete:
     """The athlete with what their coach noted, which their own wish doesn't undo."""
     notes = notes_of(faults, catalogue) if faults else NO_NOTES
     return Athlete(profile, catalogue, session.date.year if session.date else None, notes)

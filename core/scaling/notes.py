@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from core.movements.lookup import Catalogue
 from core.movements.values import Pattern
-from core.scaling.orders import Fault
+from core.scaling.orders import Most, Noted
 
 
 class Notes(NamedTuple):
@@ -39,13 +39,16 @@ class Notes(NamedTuple):
 NO_NOTES = Notes({}, {}, frozenset())
 
 
-def notes_of(faults: Iterable[Fault], catalogue: Catalogue) -> Notes:
+def notes_of(faults: Iterable[Noted], catalogue: Catalogue) -> Notes:
     """A fault speaks of everything of its pattern: otherwise a stand-in would get round it.
 
     Of several numbers the lowest counts. Raises UnknownMovement.
     """
     cues, caps, eased = defaultdict[Pattern, list[str]](list), dict[Pattern, Decimal](), set[Pattern]()
     for fault in faults:
+        if isinstance(fault, Most):
+            caps |= {one: min(fault.cap_kg, caps.get(one, fault.cap_kg)) for one in Pattern}
+            continue
         pattern = catalogue.movement(fault.movement).pattern
         if fault.words:
             cues[pattern].append(fault.words)

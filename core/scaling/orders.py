@@ -52,6 +52,15 @@ class Fault(Value):
     cap_kg: Decimal | None = None
 
 
+class Most(Value):
+    """At most so much in the hands altogether, whatever is done with it."""
+
+    cap_kg: Decimal
+
+
+Noted = Fault | Most
+
+
 class Orders(Value):
     """What was decided beside the session: standing choices, and last time's lines for steadiness.
 
@@ -66,7 +75,7 @@ class Orders(Value):
     heavier: bool = False
     volume_first: bool = False
     tolerance: Tolerance = EXACTLY
-    faults: tuple[Fault, ...] = ()
+    faults: tuple[Noted, ...] = ()
     past: tuple[Spot, ...] = ()
     stood_in: frozenset[tuple[str, str]] = frozenset()
 

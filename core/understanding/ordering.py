@@ -1,7 +1,7 @@
 """A coach's order for people who are named, or for the one who is looked at: `no burpees for Tove this week`."""
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any, Final, NamedTuple
 
 from core.notation.people import find_name
@@ -9,7 +9,7 @@ from core.understanding.acts import Order
 from core.understanding.marks import mark
 from core.understanding.several import names_and_when, names_only, sentences_of
 from core.understanding.slots import body
-from core.understanding.slots.orders import explains, movements, order, says, tells_why
+from core.understanding.slots.orders import explains, like_before, movements, order, says, tells_why
 from core.understanding.slots.stretch import Stretch
 from core.understanding.values import Context
 
@@ -62,6 +62,7 @@ def told_in(text: str, people: Sequence[str], looked_at: str | None = None) -> T
         own = saying.people or (last if waiting or told.orders or _says_them(saying.words, people) else ())
         named = tuple(dict.fromkeys((*(name for one in waiting for name in one.people if is_of_all), *own)))
         found = _orders_of(saying, named, people)
+        found = found if found.orders else _like_before(saying, told.orders, people)
         last = saying.people or last
         if not found.orders:
             waiting = (*waiting, saying)
@@ -133,16 +134,39 @@ def _orders_of(saying: _Saying, named: Sequence[str], people: Sequence[str]) -> 
     """What is ordered in one breath, or else thought by thought; a thought that its order doesn't explain is left."""
     if not named or saying.words.endswith("?"):
         return Told()
-    whole = _fields(saying.words, people)
-    if whole:
-        why = [one for one in saying.thoughts if _tells_why(one, people) and not _fields(one, people)]
-        return _told(saying.words, [whole], named, (), why)
     taken = [(one, _fields(one, people)) for one in saying.thoughts]
-    done = [fields for _, fields in taken if fields]
+    whole = {} if _each_of_its_own(fields for _, fields in taken) else _fields(saying.words, people)
+    if whole:
+        why = [one for one, fields in taken if _tells_why(one, people) and not fields]
+        return _told(saying.words, [whole], named, (), why)
+    done = [*_at_one_time([fields for _, fields in taken if fields])]
     others = [one for one, fields in taken if not fields]
     why = [one for one in others if _tells_why(one, people)]
     left = [one for one in others if one not in why and not _is_only_why(one, people)]
     return _told(saying.words, done, named, left, why) if done else Told()
+
+
+def _like_before(saying: _Saying, before: Sequence[Order], people: Sequence[str]) -> Told:
+    """`Half the burpees for Cal, Bo none`: what a word tells of the next is of what was ordered just before."""
+    if not before or not saying.people:
+        return Told()
+    stretch = _stretch(saying.words, people)
+    last = [one for one in before if (one.person, one.text) == (before[-1].person, before[-1].text)]
+    done = [like_before(stretch, one.model_dump(exclude={"act", "text", "person"})) for one in last]
+    return _told(saying.words, done, saying.people, (), ()) if all(done) else Told()
+
+
+def _at_one_time(done: Sequence[dict[str, Any]]) -> Iterator[dict[str, Any]]:
+    """`No burpees and no swings this week`: a time that is told once is of all that is ordered in one breath."""
+    times = [when for one in done if (when := {key: one[key] for key in ("day", "until") if key in one})]
+    shared = times[0] if len(times) == 1 else {}
+    return (shared | one for one in done)
+
+
+def _each_of_its_own(thoughts: Iterable[Mapping[str, Any]]) -> bool:
+    """`No burpees, swings lighter`: each is of a movement of its own, so that none comes in place of another."""
+    named = [one.get("movement") for one in thoughts]
+    return len(named) > 1 and None not in named and len(set(named)) == len(named)
 
 
 def _told(

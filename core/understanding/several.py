@@ -149,9 +149,11 @@ def names_only(words: str, people: Sequence[str]) -> bool:
 
 
 def names_and_when(words: str, people: Sequence[str]) -> bool:
-    """Names, and perhaps for how long: `Bo this week`, `and Tam until the 15th`."""
-    said = {one for one in _words(words, people) if not _DATE.fullmatch(one)}
-    return "@" in said and said <= {"@", *_table()["beside"], *_table()["when"]}
+    """Names, and perhaps for how long: `Bo this week`, `and Tam until the 15th`; a bare number is no day."""
+    said = set(_words(words, people))
+    dates = {one for one in said if _DATE.fullmatch(one)}
+    is_dated = not dates or not said.isdisjoint(_table()["dated"]) or not all(map(str.isdigit, dates))
+    return is_dated and "@" in said and said - dates <= {"@", *_table()["beside"], *_table()["when"]}
 
 
 def _pieces(text: str) -> Iterator[_Piece]:
@@ -170,6 +172,8 @@ def _begins_another(
 ) -> bool:
     """Whether a piece is a wish of its own beside what stands before it."""
     said = set(_words(one.words, people))
+    if last.about == one.about == "ask" and len(said - _table()["beside"]) == 1:
+        return False  # `what did Bo get, and why?`
     if not one.about or names_and_when(one.words, people):
         return False
     if one.about == "people" and _begins_with_order(one.words, people):
@@ -183,7 +187,8 @@ def _begins_another(
             "@" in said and not names_only(last.words, people) and is_whole(last.words)
         ),
         ("people", "change"): lambda: (
-            hard or said.isdisjoint(_table()["it"]) or not said.isdisjoint(_table()["all"])
+            said.isdisjoint(_table()["of_somebody"])
+            and (hard or said.isdisjoint(_table()["it"]) or not said.isdisjoint(_table()["all"]))
         ),
     }
     return begins.get((last.about, one.about), lambda: bool(last.about) or hard)()

@@ -1,5 +1,6 @@
 """For which sessions a coach's order counts, and in which of them it can be looked at."""
 
+from calendar import monthrange
 from collections.abc import Mapping
 from datetime import date, timedelta
 from typing import Final, NamedTuple
@@ -45,7 +46,9 @@ async def for_which(visit: Visit, order: Order, group: Group) -> Holds:
 
 
 def last_day(until: str, today: date) -> date:
-    """`sunday`, `two weeks`; a week where it can't be told."""
+    """`sunday`, `two weeks`, `month`; a week where it can't be told."""
+    if until == "month":
+        return today.replace(day=monthrange(today.year, today.month)[1])
     days = find_days(until, today)
     if not days:
         return today + timedelta(days=read_span(until) or WEEK.days)

@@ -12,7 +12,7 @@ from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.sessions.meant import at_hand, in_hand
 from core.desk.versions.holding import hold_athlete
-from core.desk.versions.showing import EASY_DAYS, spared_as
+from core.desk.versions.showing import AT_MOST, EASY_DAYS, spared_as
 from core.desk.visit import Visit
 from core.notation.calendar.moments import find_days
 from core.notation.coaching.easing import monday_of
@@ -31,10 +31,19 @@ async def of_no_line(visit: Visit, order: Order, athlete: Membership) -> Outcome
         return await hold_athlete(visit, held)
     if order.step == "normal":
         return await all_taken_back(visit, athlete)
-    movement = EASY_DAYS if order.step == "easier" else spared_as(order.limit) if order.limit else None
     holds = await for_which(visit, order, await visit.group(athlete.group_id))
     is_step = order.step == "easier" and holds.record is not None
-    return await of_all_lines(visit, order, athlete, movement, holds) if movement and not is_step else None
+    place = None if is_step else place_of(order)
+    return None if place is None else await of_all_lines(visit, order, athlete, place, holds)
+
+
+def place_of(order: Order) -> str | None:
+    """What stands in the place of a movement for what is of all lines; None for what is of single ones."""
+    if order.step == "easier":
+        return EASY_DAYS
+    if order.step == "at_most":
+        return AT_MOST
+    return spared_as(order.limit) if order.limit else None
 
 
 async def of_all_lines(

@@ -1,5 +1,7 @@
 """An order of a coach is kept, for one session or for those of some days, and it is said what stands."""
 
+from decimal import Decimal
+
 from core.desk.coaching.holds import Holds
 from core.desk.coaching.ordering_says import Ordered
 from core.desk.versions.waiting import seen_by
@@ -50,7 +52,8 @@ async def keep_of_all(
     shown: SessionRecord | None,
 ) -> Ordered:
     """What is of no line in particular, in the place of a `movement`; `shown`: the session that they may have seen."""
-    kept = await keep(visit, athlete, holds, movement, Pin(block=1, line=1))
+    kg = Decimal(f"{order.amount:g}") if order.step == "at_most" else None
+    kept = await keep(visit, athlete, holds, movement, Pin(block=1, line=1, load_kg=kg))
     seen = shown is not None and await seen_by(visit, shown, athlete.person) is not None
     return ordered(visit, order, athlete, holds, kept).model_copy(
         update={"seen": seen, "tried": shown is not None}

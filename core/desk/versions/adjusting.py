@@ -38,7 +38,7 @@ from core.desk.visit import Visit
 from core.movements.lookup import Catalogue, catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
 from core.scaling.barriers import sore_place
-from core.scaling.orders import Fault, Pin
+from core.scaling.orders import Noted, Pin
 from core.scaling.values import Change, Spot, VersionLine
 from core.sessions.values import Session
 
@@ -109,7 +109,7 @@ async def harden_line(visit: Visit, command: HardenLine) -> Outcome:
     return await change(visit, looked, "harder", command.cause, pin)
 
 
-def asked_of(looked: Looked) -> tuple[Session, Profile, Catalogue, Spot, VersionLine, tuple[Fault, ...]]:
+def asked_of(looked: Looked) -> tuple[Session, Profile, Catalogue, Spot, VersionLine, tuple[Noted, ...]]:
     """What every step from a line is looked up by."""
     return looked.record.session, looked.profile, catalogue(), looked.spot, looked.line, looked.faults
 

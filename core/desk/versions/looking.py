@@ -11,7 +11,7 @@ from core.desk.versions.says import Changed
 from core.desk.versions.showing import orders_for, profile_today
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
-from core.scaling.orders import Fault
+from core.scaling.orders import Noted
 from core.scaling.values import Spot, VersionLine
 from core.store.records import SessionRecord, SessionState, VersionRecord, VersionState
 
@@ -29,7 +29,7 @@ class Looked:
     spot: Spot
     line: VersionLine
     profile: Profile
-    faults: tuple[Fault, ...]
+    faults: tuple[Noted, ...]
 
     @property
     def about(self) -> dict[str, Any]:

@@ -1,6 +1,6 @@
 """A version as it is shown: with what was asked of its lines, what was done last time, what is different today."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import UTC, date, datetime
 
 from core.athletes.easing import easy_week_from
@@ -18,7 +18,7 @@ from core.forecast.people import People
 from core.movements.lookup import catalogue
 from core.movements.values import Pattern
 from core.scaling.improvising import improvised
-from core.scaling.orders import Orders, Pin
+from core.scaling.orders import Most, Orders, Pin
 from core.scaling.rising import rising_sets
 from core.scaling.stepping import big_steps
 from core.scaling.values import Change, Spot, Version, VersionLine
@@ -32,6 +32,8 @@ LOOKS_BACK = 40
 EVERY_LINE = ""
 # The same of days that a coach wants easy for one athlete; no line is written so.
 EASY_DAYS = "*easy*"
+# The same of the most that one athlete shall have in the hands.
+AT_MOST = "*at most*"
 NEVER = datetime.max.replace(tzinfo=UTC)
 
 
@@ -98,9 +100,15 @@ async def orders_for(visit: Visit, record: SessionRecord) -> Orders:
         pins=own + coach_pins(record.session, decided, own),
         last=tuple(last.values()),
         tolerance=(await visit.group(record.group_id)).tolerance,
-        faults=tuple(one.fault for one in noted),
+        faults=(*(one.fault for one in noted), *most_of(decided)),
         past=decided_since(record.session, decided, own, noted) if noted else (),
     )
+
+
+def most_of(orders: Sequence[CoachOrder]) -> Iterator[Most]:
+    """What their coach wants no more than in their hands."""
+    caps = (one.pin.load_kg for one in orders if one.movement == AT_MOST)
+    return (Most(cap_kg=kg) for kg in caps if kg is not None)
 
 
 def coach_pins(session: Session, orders: Sequence[CoachOrder], own: Sequence[Pin]) -> tuple[Pin, ...]:

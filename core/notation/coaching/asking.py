@@ -24,6 +24,7 @@ _GETS: Final = frozenset(
         " heavier only no not instead so easy hard light heavy little much few less",
     )
 )
+_AND_WHY: Final = re.compile(r"\band why\W*$", re.IGNORECASE)
 # Whether they came, or told a score, is another matter.
 _OTHER: Final = re.compile(
     r"\b(?:report|scor|board|show|class|sign|answer|repl|quiet|absent|missing|stop)\w*", re.IGNORECASE
@@ -44,6 +45,8 @@ def asked_of_version(text: str, names: Iterable[str]) -> AskedOf | None:
     found = find_name(text, names)
     name = found.name if found else None
     rest = found.rest if found else text
-    if _WHY.match(rest) and not _GETS.isdisjoint(re.findall(r"\w+", rest.casefold())):
+    if (_WHY.match(rest) or _AND_WHY.search(rest)) and not _GETS.isdisjoint(
+        re.findall(r"\w+", rest.casefold())
+    ):
         return AskedOf(name, "why")
     return AskedOf(name, "load") if _IS_IT.match(rest) and _LOAD.search(rest) else None

@@ -57,6 +57,7 @@ Step = Literal[
     "half",
     "amount",
     "load",
+    "at_most",
     "number",
     "rounds",
     "spare",

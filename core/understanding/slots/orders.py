@@ -2,7 +2,7 @@
 
 import re
 import tomllib
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any, Final, NamedTuple
@@ -18,6 +18,7 @@ from core.understanding.slots.stretch import Stretch
 # So many words before and behind a name may say how it is done; the likelier first.
 _AROUND: Final = ((2, 0), (1, 0), (0, 3), (0, 2), (0, 0))
 _WHOSE: Final = re.compile(r"\b(?:his|her|their|hers) ")
+_BESIDE: Final = frozenset({"and", "n", "but", "for", "to"})
 _LEAVES: Final = frozenset({"leave", "count", "keep"})
 # Between what says a step and the movement of it.
 _NEAR: Final = 4
@@ -61,6 +62,21 @@ def _phrases() -> Mapping[str, Mapping[tuple[str, ...], str]]:
     return {"steps": steps, **dict(of_words)}
 
 
+def like_before(stretch: Stretch, before: Mapping[str, Any]) -> dict[str, Any]:
+    """The fields of an order that is told by the one `before` it: `Tam 5`, `Bo none`, `Ilse the same`; else {}."""
+    people = {at for one in stretch.marks("person") for at in range(one.start, one.end)}
+    rest = [stretch.word(at) for at in range(stretch.start, stretch.end) if at not in people]
+    words = " ".join(one for one in rest if one.isalnum() and one not in _BESIDE)
+    if words in _table()["like_before"]["same"]:
+        return dict(before)
+    if words in _table()["like_before"]["none"] and before.get("movement"):
+        return {**before, "step": "out", "amount": None, "to": None, "way": None}
+    is_of_load = before.get("step") in {"load", "at_most"}
+    numbers = stretch.quantities("number", *(["load"] if is_of_load else ["reps"]))
+    is_number = len(numbers) == 1 and re.fullmatch(r"(?:only )?[0-9.]+ ?[a-z]*", words)
+    return {**before, "amount": numbers[0].value} if is_number and before.get("amount") else {}
+
+
 def order(stretch: Stretch) -> dict[str, Any]:
     """The fields of an order; {} where nothing is ordered that anybody could carry out by itself."""
     if says(stretch, "told") or any(at == stretch.start for at, _, _ in _said(stretch, "asked")):
@@ -70,6 +86,7 @@ def order(stretch: Stretch) -> dict[str, Any]:
     found = (
         _spared(stretch)
         or _swapped(stretch)
+        or _capped(stretch)
         or _stepped(stretch)
         or _counted(stretch)
         or _done_a_way(stretch)
@@ -81,7 +98,9 @@ def order(stretch: Stretch) -> dict[str, Any]:
 
 
 def _lasting(stretch: Stretch, found: dict[str, Any]) -> dict[str, Any]:
-    """`Keep him easy`, of no line and no day, is of all that come; `easy week` is of this one."""
+    """`Keep him easy`, of no line and no day, is of all that come, and so is a most; `easy week` is of this one."""
+    if found.get("step") == "at_most":
+        return found if found.keys() & {"day", "until"} else found | {"until": "always"}
     if found != {"step": "easier"}:
         return found
     if "week" in stretch.words:
@@ -145,15 +164,30 @@ def says(stretch: Stretch, kind: str) -> bool:
 
 
 def _said(stretch: Stretch, kind: str) -> Iterator[tuple[int, int, str]]:
-    """Where phrases of a kind stand, the longest at each place, and what they say."""
-    phrases, words = _phrases()[kind], stretch.words
+    """Where phrases of a kind stand, the longest at each place, and what they say.
+
+    Names of people or movements within are none of it: `take Bo off running`, `take the burpees off Bo`.
+    """
+    phrases = _phrases()[kind]
+    named = {at for one in stretch.marks("person", "movement") for at in range(one.start, one.end)}
+    places = [
+        at
+        for at in range(stretch.start, stretch.end)
+        if at not in named and not _is_article(stretch, at, named)
+    ]
+    words = tuple(stretch.word(at) for at in places)
     longest = max(map(len, phrases))
     at = 0
     while at < len(words):
-        size = next((n for n in range(longest, 0, -1) if words[at : at + n] in phrases), 0)
+        sizes = range(min(longest, len(words) - at), 0, -1)
+        size = next((n for n in sizes if words[at : at + n] in phrases), 0)
         if size:
-            yield stretch.start + at, stretch.start + at + size, phrases[words[at : at + size]]
+            yield places[at], places[at + size - 1] + 1, phrases[words[at : at + size]]
         at += size or 1
+
+
+def _is_article(stretch: Stretch, at: int, named: Container[int]) -> bool:
+    return stretch.word(at) == "the" and at + 1 in named
 
 
 class Named(NamedTuple):
@@ -197,7 +231,9 @@ def _swapped(stretch: Stretch) -> dict[str, Any]:
     one, other = named
     refused = [at for at, _, _ in _said(stretch, "not")]
     out = [at for at, _, step in _said(stretch, "steps") if step == "out"]
-    if all(each.refused or any(each.start - _NEAR <= at < each.start for at in out) for each in named):
+    if not _instead(stretch) and all(
+        each.refused or any(each.start - _NEAR <= at < each.start for at in out) for each in named
+    ):
         return {}  # `no burpees, no runs`
     joined = any(one.end <= at < other.start for at, _, _ in _said(stretch, "for"))
     if other.refused or any(one.end <= at < other.start for at in (*refused, *out)):
@@ -216,6 +252,11 @@ def _swapped(stretch: Stretch) -> dict[str, Any]:
     if goes.movement == comes.movement and way == _way(stretch, goes):
         return {}
     return {"step": "other", "movement": goes.movement, "to": comes.movement, "way": way}
+
+
+def _instead(stretch: Stretch) -> bool:
+    """`Rows instead`, of what was told before."""
+    return any(stretch.marked.helps(at, "instead") == "alone" for at in stretch.helps("instead"))
 
 
 def _way(stretch: Stretch, named: Named) -> str | None:
@@ -263,36 +304,39 @@ def _stepped(stretch: Stretch) -> dict[str, Any]:
     named = movements(stretch)
     told = _steps(stretch, named)
     if not named:
-        return {"step": told[0][1]} if told and told[0][1] in _OF_ALL else {}
+        return {"step": told[0][2]} if told and told[0][2] in _OF_ALL else {}
     if len(named) > 1:
         return {}
     one = named[0]
-    near = [step for end, step in told if step != "out" or 0 <= one.start - end <= _NEAR]
+    near = [
+        step
+        for at, end, step in told
+        if step != "out" or 0 <= one.start - end <= _NEAR or at < one.start < end
+    ]
     if near[:1] == ["rest"]:
         return {"step": "rest"}
     if near or one.refused:
         return {"step": near[0] if near else "out", "movement": one.movement}
-    alone = any(stretch.marked.helps(at, "instead") == "alone" for at in stretch.helps("instead"))
-    if not alone or _numbers(stretch):
+    if not _instead(stretch) or _numbers(stretch):
         return {}
     way = _way(stretch, one)
     return {"step": "other", "to": one.movement} | ({"movement": one.movement, "way": way} if way else {})
 
 
-def _steps(stretch: Stretch, named: Sequence[Named]) -> list[tuple[int, str]]:
-    """What shall be done, where the words for it end, what says most first; who is left out is away, a line isn't."""
+def _steps(stretch: Stretch, named: Sequence[Named]) -> list[tuple[int, int, str]]:
+    """What shall be done and where that is said, what says most first; who is left out is away, a line isn't."""
     if not named and _leaves_out(stretch):
-        return [(stretch.start, "away")]
+        return [(stretch.start, stretch.start, "away")]
     spans = [(one.start, one.end) for one in _all_movements(stretch)]
     spans += [(one.start, one.end) for one in stretch.marks("part", "maybe_part") if not _is_back(stretch)]
     inside = {at for start, end in spans for at in range(start, end)}
-    told = [(end, step) for at, end, step in _said(stretch, "steps") if at not in inside]
+    told = [one for one in _said(stretch, "steps") if one[0] not in inside]
     # `Rests 2 minutes between sets` is no day off.
     lasts = bool(stretch.quantities("span"))
     told = [
-        one for one in told if not (one[1] == "rest" and lasts) and not (one[1] in _OF_SOMEBODY and named)
+        one for one in told if not (one[2] == "rest" and lasts) and not (one[2] in _OF_SOMEBODY and named)
     ]
-    return sorted(told, key=lambda one: _FIRST.index(one[1]))
+    return sorted(told, key=lambda one: _FIRST.index(one[2]))
 
 
 def _leaves_out(stretch: Stretch) -> bool:
@@ -309,6 +353,12 @@ def _leaves_out(stretch: Stretch) -> bool:
 
 def _numbers(stretch: Stretch) -> list[float]:
     return [one.value for one in stretch.quantities("number", "reps", "distance", "span", "load")]
+
+
+def _capped(stretch: Stretch) -> dict[str, Any]:
+    """`Bo: max 12 kg`, of whatever is in the hands."""
+    loads = [] if movements(stretch) or not says(stretch, "at_most") else stretch.quantities("load")
+    return {"step": "at_most", "amount": loads[0].value} if loads else {}
 
 
 def _counted(stretch: Stretch) -> dict[str, Any]:
@@ -340,6 +390,8 @@ def _when(stretch: Stretch) -> dict[str, Any]:
     until, named = days.until(stretch), days.days(stretch)
     if until is not None:
         return {"until": until}
+    if says(stretch, "month"):
+        return {"until": "month"}
     ends = any(stretch.word(at) != "to" for at in stretch.helps("until_word"))
     if says(stretch, "lasting") or (not named and ends):
         return {"until": "always"}

@@ -206,6 +206,13 @@ async def test_what_is_ordered_of_days_needs_no_session_and_ends_when_it_is_told
         await crew.coach.hears(one)
 
 
+async def test_a_most_in_the_hands_is_kept_for_every_session_and_told_as_the_reason(crew):
+    await crew.has("Tove")
+    await crew.gets("AMRAP 12\n12 swings 16 kg")
+    await crew.coach.says("nothing heavier than 8 kg for Tove this month")
+    await crew.coach.hears("Tove, until Tuesday 31 March: 8 kg at most in the hands altogether")
+
+
 async def test_easy_days_ease_what_is_posted_in_them_and_end_with_a_word(crew):
     ilse = await crew.has("Ilse")
     await crew.coach.says("keep Ilse light till fri")

@@ -12,7 +12,7 @@ from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder
 from core.scaling.group import view_of
-from core.scaling.orders import Fault, Orders, Pin
+from core.scaling.orders import Fault, Most, Orders, Pin
 from core.scaling.values import Because, Change, Spot
 from core.scaling.warm_up import warm_up_for
 from tests.unit.scaling.people import athlete, did, lines, only_line, session, version
@@ -41,6 +41,13 @@ def in_the_hands(line):
 
 def pattern(line):
     return catalogue().movement(line.movement).pattern
+
+
+@pytest.mark.parametrize("written", ["8 deadlifts @ 60 kg", "12 swings @ 24 kg", "10 presses @ 40 kg"])
+def test_a_most_of_all_is_never_more_in_the_hands_and_the_lowest_number_counts(written):
+    orders = noted(Most(cap_kg=Decimal(16)), fault("swing", "", 12))
+    line = only_line(f"AMRAP 12\n{written}", LIFTER, orders=orders)
+    assert in_the_hands(line) <= (12 if line.movement == "swing" else 16)
 
 
 @pytest.mark.parametrize("written", ["8 deadlifts @ 60 kg", "12 swings @ 16 kg", "10 glute bridges"])

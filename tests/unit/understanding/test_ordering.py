@@ -29,6 +29,10 @@ def told(text, looked_at=None):
         ("Tove should use 12 kg for the swings", {"step": "load", "movement": "swing", "amount": 12}),
         ("can Tove have fewer burpees", {"step": "fewer", "movement": "burpee"}),
         ("Tove: no deadlifts from now on", {"step": "out", "movement": "deadlift", "until": "always"}),
+        ("take Tove off burpees this month", {"step": "out", "movement": "burpee", "until": "month"}),
+        ("no runs for Tove, rows instead, till friday", {"step": "other", "movement": "run", "to": "row", "until": "friday"}),
+        ("Tove: max 12 kg", {"step": "at_most", "amount": 12, "until": "always"}),
+        ("nothing heavier than 12 kg for Tove this week", {"step": "at_most", "amount": 12, "day": "this week"}),
         ("Tove is out till the doctor has seen her", {"step": "rest", "until": "always"}),
     ],
 )  # fmt: skip
@@ -62,3 +66,32 @@ def test_her_and_them_are_who_was_looked_at():
 )
 def test_what_was_done_is_there_or_hurts_is_no_order(text):
     assert told(text) == []
+
+
+def test_a_time_told_once_is_of_all_in_one_breath():
+    assert told("no burpees and no swings for Bo this week") == [
+        {"person": "Bo", "step": "out", "movement": "burpee", "day": "this week"},
+        {"person": "Bo", "step": "out", "movement": "swing", "day": "this week"},
+    ]
+
+
+def test_each_of_its_own_movement_is_an_order_of_its_own():
+    assert told("skip burpees for Bo and make swings lighter") == [
+        {"person": "Bo", "step": "out", "movement": "burpee"},
+        {"person": "Bo", "step": "easier", "movement": "swing"},
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "tam"),
+    [
+        ("give Bo 8 burpees, Sam 5", {"step": "amount", "movement": "burpee", "amount": 5}),
+        ("half the burpees for Bo, Sam none", {"step": "out", "movement": "burpee"}),
+        (
+            "no burpees for Bo this week, same for Sam",
+            {"step": "out", "movement": "burpee", "day": "this week"},
+        ),
+    ],
+)
+def test_a_word_or_a_number_for_the_next_is_of_what_was_told_before(text, tam):
+    assert told(text)[-1] == {"person": "Sam"} | tam

@@ -49,11 +49,12 @@ _STANDS: Final[Mapping[str, str]] = {
     "fewer": "fewer {goes}",
     "half": "half the {goes}",
     "load": "{amount} kg for the {goes}",
+    "at_most": "{amount} kg at most in the hands altogether",
     "harder": "the {goes} a step up",
     "written": "the {goes} as written",
 }
 # These are safe for anybody.
-_LESS: Final = frozenset({"out", "bare", "fewer", "half", "easier"})
+_LESS: Final = frozenset({"out", "bare", "fewer", "half", "easier", "at_most"})
 _EASY: Final = (
     "easy days, with about two thirds of the work at the usual weights, an effort of six at most, no ranks"
 )

@@ -23,7 +23,7 @@ _WHY: Final = {
     Because.UNKNOWN_HEAVY: "nothing shows yet that so heavy is safe for {name}",
     Because.LIGHT_DUTY: "it's kept easy on purpose for {name}",
     Because.NO_SAFE_OPTION: "I know nothing safe for {name} here",
-    Because.NOTED: "your note on how {name} moves",
+    Because.NOTED: "your own note on {name}",
     Because.COACH: "your own choice",
     Because.NO_TIME: "{name} has fewer minutes today",
     Because.ASKED: "{name} asked for it",

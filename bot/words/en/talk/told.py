@@ -72,7 +72,7 @@ FIELDS: Final[Mapping[str, Callable[[Any], str]]] = {
     "way": _as_it_is,
     "instead_of": lambda value: f"instead of {number(value)}",
     "since": lambda value: f"from {value}",
-    "until": lambda value: "from now on" if value == "always" else f"until {value}",
+    "until": lambda value: UNTIL.get(value, f"until {value}"),
     "day": _as_it_is,
     "when": _as_it_is,
     "rule": _as_it_is,
@@ -84,6 +84,8 @@ FIELDS: Final[Mapping[str, Callable[[Any], str]]] = {
     "units": lambda value: {"kg": "kilos", "lb": "pounds"}[value],
     "where": _as_it_is,
 }
+
+UNTIL: Final[Mapping[str, str]] = {"always": "from now on", "month": "until the end of the month"}
 
 # What an order asks, where its name alone says little.
 STEPS: Final[Mapping[str, str]] = {
@@ -97,6 +99,7 @@ STEPS: Final[Mapping[str, str]] = {
     "normal": "as usual again",
     "amount": "so many",
     "load": "so heavy",
+    "at_most": "at most in the hands",
     "rest": "held back",
     "number": "a number",
 }

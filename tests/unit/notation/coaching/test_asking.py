@@ -15,6 +15,7 @@ from core.notation.coaching.pinging import asks_to_ping
         ("why so easy for Bo", ("Bo", "why")),
         ("is the load right for Bo?", ("Bo", "load")),
         ("isn't 16 kg too heavy for Ilse", ("Ilse", "load")),
+        ("what did Bo get and why?", ("Bo", "why")),
         ("why hasn't Bo reported", None),
         ("why is Ilse not on the board", None),
         ("no burpees for Bo", None),
