@@ -77,6 +77,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "kh": k.ChangeClass,
     "ke": k.EndClass,
     "kx": k.CancelDate,
+    "ky": k.LeaveDates,
     "kv": k.MoveDate,
     "ki": k.ComeTo,
     "ko": k.StayAway,

@@ -16,7 +16,7 @@ from bot.telegram.heard import Heard, Press, hear
 from bot.telegram.letters import Cause, Writer, press_answered
 from bot.telegram.patience import Patience
 from bot.telegram.standing import Place, Standings, follow
-from bot.telegram.typed import said_openly, typed_tap
+from bot.telegram.typed import Typed, said_openly
 from bot.telegram.use_cases import COMMANDS, USE_CASES
 from core.desk import commands as c
 from core.desk.commands import Command
@@ -103,15 +103,19 @@ class Dispatch:
     async def _carry_out(self, item: InboxItem, heard: Heard, found: Mapping[Place, Sighting]) -> None:
         async with self.store.unit() as uow:
             visit = await self._enter(uow, heard, found)
-            command = await self._meant(heard, visit)
             stays = heard.present is None or await uow.chats.is_at(visit.chat, heard.address)
-            outcome = await USE_CASES[type(command)](visit, command) if stays else Outcome()
-            await self._write(visit, item, heard, outcome if heard.press else said_openly(visit, outcome))
+            outcome = await self._done(heard, visit) if stays else Outcome()
+            await self._write(visit, item, heard, outcome)
 
-    async def _meant(self, heard: Heard, visit: Visit) -> Command:
+    async def _done(self, heard: Heard, visit: Visit) -> Outcome:
         if heard.press is not None:
-            return unpack(self.writer.seal.opened(heard.press, visit.chat))
-        return await typed_tap(visit, heard, self.writer.seal) or understand(heard)
+            return await carry_out(visit, unpack(self.writer.seal.opened(heard.press, visit.chat)))
+        typed = Typed(self.writer.seal)
+        taps = await typed.taps(visit, heard)
+        outcome = Outcome()
+        for command in taps or (understand(heard),):
+            outcome += said_openly(visit, await carry_out(visit, command))
+        return outcome + (await typed.still_open(visit, heard, taps, carry_out) if taps else Outcome())
 
     async def _refuse(
         self, item: InboxItem, heard: Heard, refusal: Refusal, found: Mapping[Place, Sighting]
@@ -193,6 +197,10 @@ class Dispatch:
         if heard.press is None or heard.private or await visit.uow.chats.is_at(visit.chat, heard.address):
             return heard.press
         return replace(heard.press, message_id=None)
+
+
+async def carry_out(visit: Visit, command: Command) -> Outcome:
+    return await USE_CASES[type(command)](visit, command)
 
 
 async def private_chat(visit: Visit) -> int | None:

@@ -86,6 +86,10 @@ class Writer:
         parts = [shorten(worded.html)] if say.edits else split(worded.html)
         payloads = [message(text, None) for text in parts[:-1]]
         payloads.append(message(parts[-1], self._keyboard(worded, say.to)))
+        if say.replies_to is not None:
+            payloads[0] |= {
+                "reply_parameters": {"message_id": say.replies_to, "allow_sending_without_reply": True}
+            }
         keys = [f"{last_key}.{number}" for number in range(len(parts) - 1)] + [last_key]
         return [draft.send(key, payload) for key, payload in zip(keys, payloads, strict=True)]
 

@@ -124,6 +124,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     k.ChangeClass: setting_up.change_class,
     k.EndClass: setting_up.end_class,
     k.CancelDate: dates.cancel_date,
+    k.LeaveDates: dates.leave_dates,
     k.MoveDate: dates.move_date,
     k.SeeClasses: coming.see_classes,
     k.ComeTo: coming.come_to,

@@ -23,7 +23,7 @@ class Say:
 
     `key` makes it unique for ever (None: it belongs to its cause alone). `subject`: the newest letter of a
     subject replaces those still waiting. `edits`: the key of the letter whose message this one rewrites.
-    `refs`: what a reply to it speaks of.
+    `refs`: what a reply to it speaks of. `replies_to`: the message of that chat that it is a reply to.
     """
 
     to: int
@@ -34,6 +34,7 @@ class Say:
     edits: str | None = None
     refs: dict[str, int] = field(default_factory=dict)
     expires_after: timedelta | None = None
+    replies_to: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,6 +17,7 @@ from core.store.records import (
     Letter,
     LetterState,
     NewLetter,
+    Offer,
     Outcome,
     Purpose,
     Settled,
@@ -48,7 +49,7 @@ _UNSENT = (LetterState.WAITING, LetterState.LEASED)
 # More messages than anything is answered with at once.
 MOST_AT_ONCE: Final = 8
 _SHOWN = (
-    select(_outbox.c.buttons, _outbox.c.key, _outbox.c.refs, _outbox.c.created_at)
+    select(*(_outbox.c[name] for name in ("buttons", "key", "refs", "created_at", "message_id")))
     .where(_outbox.c.chat_id == bindparam("chat"), _outbox.c.state.in_((*_UNSENT, LetterState.SENT)))
     .where(_outbox.c.method.not_like("answer%"))
     .order_by(_outbox.c.id.desc())
@@ -261,19 +262,17 @@ class Outbox(Repository):
         row = await self._one(sent.order_by(_outbox.c.id.desc()).limit(1))
         return _letter_of(row) if row else None
 
-    async def last_buttons(self, chat_id: int, since: datetime) -> list[Mapping[str, str]]:
-        """Label -> data of the buttons under each message that was last said at once, the lowest first.
+    async def offered_lately(self, chat_id: int, since: datetime, causes: int = 1) -> list[list[Offer]]:
+        """The buttons under what was said to each of the last things that happened, the newest and the lowest first.
 
         What is just being sent counts: that it arrived is known a moment after they see it.
         """
         rows = await self._all(_SHOWN_LATELY, {"chat": chat_id, "since": since})
-        return [row["buttons"] or {} for row in rows if _cause(row["key"]) == _cause(rows[0]["key"])]
-
-    async def buttons_lately(self, chat_id: int, since: datetime, causes: int) -> list[Mapping[str, str]]:
-        """The same of all that was said to the last so many things that happened, the lowest first."""
-        rows = await self._all(_SHOWN_LATELY, {"chat": chat_id, "since": since})
-        known = list(dict.fromkeys(tuple(_cause(row["key"])) for row in rows))[:causes]
-        return [row["buttons"] or {} for row in rows if tuple(_cause(row["key"])) in known]
+        found: dict[tuple[str, ...], list[Offer]] = {}
+        for row in rows:
+            offer = Offer(message_id=row["message_id"], buttons=row["buttons"] or {})
+            found.setdefault(tuple(_cause(row["key"])), []).append(offer)
+        return list(found.values())[:causes]
 
     async def last_refs(self, chat_id: int, since: datetime) -> list[Mapping[str, int]]:
         """What the last messages speak of, the newest first."""
@@ -288,10 +287,10 @@ class Outbox(Repository):
             row["refs"]["session"] for row in about if row["created_at"] == about[0]["created_at"]
         )
 
-    async def buttons_under(self, chat_id: int, message_id: int) -> list[Mapping[str, str]]:
+    async def offered_under(self, chat_id: int, message_id: int) -> list[Offer]:
         """The same of one message, as it is now."""
         rows = await self._all(_SHOWN_UNDER, {"chat": chat_id, "message": message_id})
-        return [row["buttons"] or {} for row in rows[:1]]
+        return [Offer(message_id=message_id, buttons=row["buttons"] or {}) for row in rows[:1]]
 
     async def mark_pinned(self, chat_id: int, message_id: int) -> None:
         """Somebody pinned a message of ours; without effect on other messages."""

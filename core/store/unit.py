@@ -70,6 +70,17 @@ class Unit:
         self.keeping = Keeping(connection)
         self.vitals = Vitals(connection)
         self.personal = Personal(connection)
+        self._connection = connection
+
+    @asynccontextmanager
+    async def trial(self) -> AsyncIterator[None]:
+        """To see whether something can be done: nothing that is written inside is kept."""
+        await self._connection.exec_driver_sql("SAVEPOINT trial")
+        try:
+            yield
+        finally:
+            await self._connection.exec_driver_sql("ROLLBACK TO SAVEPOINT trial")
+            await self._connection.exec_driver_sql("RELEASE SAVEPOINT trial")
 
 
 class Store:

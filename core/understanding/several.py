@@ -245,12 +245,9 @@ def _referring(found: Iterable[Matter], people: Sequence[str]) -> Iterator[Matte
         if named and before and _SAME.fullmatch(named.rest):
             yield Matter("people", before.rest.replace("@", named.name))
             continue
-        is_told = (
-            said
-            and said.about not in _BY_THEMSELVES
-            and one.about == "word"
-            and _TELL_ALL.fullmatch(one.words)
-        )
+        is_told = said and one.about == "word" and _TELL_ALL.fullmatch(one.words)
+        if said and is_told and said.about in _BY_THEMSELVES:
+            continue
         words = one.words
         day = _DAY.search(said.words) if said and said.about == "ask" and one.about == "post" else None
         words = _IT.sub(f"{day[0]}'s", words, count=1) if day else words
@@ -258,9 +255,14 @@ def _referring(found: Iterable[Matter], people: Sequence[str]) -> Iterator[Matte
             words = _OF_WHOM[one.about].sub(before.name, words, count=1)
         if said and said.about == "word" and _is_addressed(one.words, people):
             words = f"tell {words}"
-        yield Matter("word", f"announce: {said.words}") if said and is_told else one._replace(words=words)
+        yield Matter("word", as_word(said.words)) if said and is_told else one._replace(words=words)
         ordered = one if one.about == "people" else ordered
         said = one
+
+
+def as_word(words: str) -> str:
+    """What was said just before, said to everybody."""
+    return f"announce: {words}"
 
 
 def _words(text: str, people: Sequence[str]) -> list[str]:

@@ -104,6 +104,10 @@ class DateCalledOff(Said):
     told: int | None = None
 
 
+class DatesLeft(Said):
+    """No date is called off or moved."""
+
+
 class DateMoved(Said):
     """`date.starts` is the new moment."""
 

@@ -3,6 +3,7 @@
 from datetime import date
 from typing import Literal
 
+from core.desk.commands import Command
 from core.desk.outcome import Said
 from core.forecast.values import Outlook
 from core.notation.talk.common_questions import Topic
@@ -101,6 +102,14 @@ class LessWillDo(Said):
 
 class RunsOnTreadmill(Said):
     """To whoever asks whether they may run on a treadmill."""
+
+
+class StillOpen(Said):
+    """To a coach, in reply to it: what was asked before and has no answer yet, with its keys."""
+
+    stands_alone = True
+
+    keys: tuple[tuple[str, Command], ...]
 
 
 class GoOnLater(Said):

@@ -4,6 +4,7 @@ from collections.abc import Awaitable, Callable, Iterable, Iterator, Sequence
 from itertools import chain, groupby
 from typing import Final
 
+from core.desk.classes.says import AskWhichDate
 from core.desk.coached import WhoIsMeant, coached_athletes, coached_groups
 from core.desk.outcome import Outcome
 from core.desk.scores.which import WhichSession
@@ -20,7 +21,7 @@ from core.notation.people import name_in_front
 from core.notation.talk.chat import is_like_a_score
 from core.store.records import OpenQuestion
 from core.understanding.ordering import orders_in
-from core.understanding.several import Matter, each_alone, matters
+from core.understanding.several import Matter, as_word, each_alone, matters
 
 Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
 Answer = Callable[[Visit, str, int | None], Awaitable[Outcome]]
@@ -111,6 +112,11 @@ async def beside_what_is_asked(
     return done if now_open is None else visit.told(OneQuestion(words=short(words)))
 
 
+def tells_everybody(asked: Outcome) -> bool:
+    """Whether a yes to it is told to the group by itself: `no class this thu, im sick. tell everyone`."""
+    return any(isinstance(say.what, AskWhichDate) for say in asked.says)
+
+
 async def in_its_order(
     visit: Visit,
     found: Sequence[Matter],
@@ -122,7 +128,10 @@ async def in_its_order(
     got = waits = False
     before, asked = await visit.uow.questions.open_in(visit.chat), None
     left: list[str] = []
+    before_it: tuple[str, Outcome] = ("", Outcome())
     for one in found:
+        if one.words == as_word(before_it[0]) and tells_everybody(before_it[1]):
+            continue
         held = waits and one.about == "post"
         outcome = (
             visit.told(HeldBack(words=short(one.words))) if held else await of_one(visit, one, session, read)
@@ -131,6 +140,7 @@ async def in_its_order(
         if outcome is None:
             left.append(one.words)
             continue
+        before_it = one.words, outcome
         outcome = await beside_what_is_asked(visit, asked, one.words, outcome)
         now_open = await visit.uow.questions.open_in(visit.chat)
         asked = now_open if now_open != before else asked

@@ -40,6 +40,11 @@ def by_yes_or_no(text: str, labels: Sequence[str]) -> list[str]:
     return yes if said else no or [one for one in labels if one not in yes]
 
 
+def yes_among(labels: Sequence[str]) -> str | None:
+    """The first label that is a yes, by its words or as the other of a no; None where nothing is asked."""
+    return next(iter(by_yes_or_no("yes", labels)), None)
+
+
 def yes_or_no(text: str) -> bool | None:
     """A yes or a no and nothing more, in any language that is understood."""
     if is_in_doubt(text):

@@ -163,6 +163,14 @@ class Letter:
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)
+class Offer:
+    """Label -> data of the buttons under a message of ours; `message_id` once it is known."""
+
+    message_id: int | None
+    buttons: Mapping[str, str]
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
 class Settled:
     """How sending a leased letter ended.
 

@@ -93,4 +93,4 @@ async def test_an_hour_of_this_week_moves_its_dates_and_no_other(crew):
     await read_back(crew, "class mondays and thursdays 7.30pm, 45 min")
     await crew.coach.presses("Yes, set it up")
     labels = await labels_after(crew, "class at 19:00 this week", "Move this?")
-    assert [one.partition(" → ")[0] for one in labels] == ["Mon 2 March", "Thu 5 March"]
+    assert [one.partition(" → ")[0] for one in labels if "→" in one] == ["Mon 2 March", "Thu 5 March"]

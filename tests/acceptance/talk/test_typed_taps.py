@@ -78,3 +78,44 @@ async def test_a_yes_to_both_is_no_tap_on_the_last_alone(crew):
     await crew.coach.says("yes post both")
     await crew.coach.hears("")
     await crew.group.hears_nothing()
+
+
+async def test_a_yes_answers_all_that_one_message_led_to(crew):
+    await crew.coach.says("class tues 18:30 and thurs 7am")
+    await crew.coach.hears("Thursdays at 07:00")
+    await crew.coach.says("yes")
+    await crew.group.hears("Tuesdays at 18:30")
+    await crew.group.hears("Thursdays at 07:00")
+
+
+async def test_what_was_asked_before_the_last_question_is_named_behind_its_yes(crew):
+    await crew.coach.says("announce: bring gloves")
+    await crew.coach.hears("Shall everybody read this?")
+    await crew.coach.says("class fridays 18:00")
+    await crew.coach.hears("Here's how I read your class")
+    await crew.coach.says("yes")
+    await crew.coach.hears("Done: ")
+    assert "Post to Harbour crew" in (await crew.coach.hears("This one is still open")).labels
+    await crew.coach.says("yes")
+    await crew.group.hears("bring gloves")
+
+
+async def test_what_was_answered_or_put_right_is_not_named_again(crew):
+    await crew.coach.says("class fridays 18:00")
+    await crew.coach.hears("Fridays at 18:00")
+    await crew.coach.says("not 18:00 but 19")
+    await crew.coach.hears("Fridays at 19:00")
+    await crew.coach.says("yes")
+    await crew.coach.hears("Done: ")
+    await crew.coach.hears_nothing()
+
+
+async def test_a_class_called_off_and_told_takes_one_yes(crew):
+    await crew.coach.says("class thursdays 18:00")
+    await crew.coach.presses("Yes, set it up", on=await crew.coach.hears("Here's how I read your class"))
+    await crew.group.hears("There's a live class now")
+    await crew.coach.says("no class this thu, im sick. tell everyone")
+    await crew.coach.hears("Call this off?")
+    await crew.coach.says("yes")
+    assert "sick" not in (await crew.group.hears("No class on Thu 5 March")).text
+    await crew.group.hears_nothing()

@@ -34,6 +34,18 @@ async def test_an_error_leaves_nothing_behind(store, private):
         assert await unit.outbox.by_key("hello") is None
 
 
+async def test_what_is_written_in_a_trial_is_forgotten_and_what_stands_around_it_kept(store):
+    async with store.unit() as unit:
+        await unit.inbox.store([(1, 1, {})], NOW)
+        async with unit.trial():
+            assert await unit.inbox.store([(2, 1, {})], NOW) == 1
+        with pytest.raises(Boom):
+            async with unit.trial():
+                await unit.inbox.store([(3, 1, {})], NOW)
+                raise Boom
+    assert await waiting(store) == 1
+
+
 async def test_a_cancelled_unit_leaves_nothing_and_stops_nobody(store):
     begun = asyncio.Event()
 

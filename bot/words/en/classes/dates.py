@@ -8,6 +8,7 @@ from bot.words.text import bullets, fill
 from bot.words.wording import Button, Row, Worded, wording
 from core.desk.classes.commands import (
     ComeTo,
+    LeaveDates,
     MoveDate,
     StayAway,
 )
@@ -17,6 +18,7 @@ from core.desk.classes.says import (
     ClassEnded,
     DateCalledOff,
     DateMoved,
+    DatesLeft,
     NoSuchDate,
 )
 
@@ -31,9 +33,18 @@ def ask_which_date(said: AskWhichDate) -> Worded:
     )
     note = "Tap to confirm, and I'll tell the group and whoever is in."
     if not said.to:
-        return Worded(f"Call this off?\n{lines}\n\n{note}", tuple(cancel_row(one) for one in said.dates))
-    rows = tuple(move_row(one, slot, to) for one, (slot, to) in zip(said.dates, said.to, strict=True))
-    return Worded(f"Move this?\n{lines}\n\n{note}", rows)
+        return Worded(f"Call this off?\n{lines}\n\n{note}", (*map(cancel_row, said.dates), leave_row()))
+    rows = (move_row(one, slot, to) for one, (slot, to) in zip(said.dates, said.to, strict=True))
+    return Worded(f"Move this?\n{lines}\n\n{note}", (*rows, leave_row()))
+
+
+def leave_row() -> Row:
+    return (Button("No, leave it", LeaveDates()),)
+
+
+@wording("en", DatesLeft)
+def dates_left(_: DatesLeft) -> Worded:
+    return Worded("All right, the class stays as it is.")
 
 
 def move_row(one: ClassDate, slot: int, to: datetime) -> Row:

@@ -32,6 +32,7 @@ from core.desk.talk.says import (
     OneQuestion,
     OnlyAsked,
     RunsOnTreadmill,
+    StillOpen,
     WhoTrains,
 )
 from core.desk.versions.commands import ChangeLines, TodayDiffers
@@ -228,6 +229,11 @@ def less_will_do(said: LessWillDo) -> Worded:
 @wording("en", RunsOnTreadmill)
 def runs_on_treadmill(_: RunsOnTreadmill) -> Worded:
     return Worded(ON_TREADMILL)
+
+
+@wording("en", StillOpen)
+def still_open(said: StillOpen) -> Worded:
+    return Worded("This one is still open:", tuple((Button(label, does),) for label, does in said.keys))
 
 
 @wording("en", GoOnLater)
