@@ -66,6 +66,11 @@ class Draft:
         return counted or not self.facts.keys() <= {"minutes", "format", "effort"}
 
     @property
+    def heads_rows(self) -> bool:
+        """Whether its heading stands alone in the row above its lines."""
+        return self.headed and any(placed.row.number != self.row.number for placed in self.lines)
+
+    @property
     def placed(self) -> list[Placed]:
         return self.buy_in + self.lines + self.cash_out
 

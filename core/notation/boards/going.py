@@ -26,6 +26,8 @@ _ON_FOOT = re.compile(
     r"|(?:easy|long|recovery) run)\b",
     re.MULTILINE,
 )
+# Who jogs at rest runs.
+_JOGGED = re.compile(r"\bjog(?:ging)?\b")
 _FAST = frozenset(("fast", "hill"))
 _ON_FEET = re.compile(r"\b(?:jog|walk)(?:ging|ing)?\b")
 _SHORTEST_RUN_M = 100
@@ -41,7 +43,8 @@ _BETWEEN = re.compile(r"\b(?:between|rest|recover)")
 
 def way_of_all(rows: Iterable[Row], lexicon: Lexicon) -> Meaning | None:
     """The one way of getting on that a board names, or running where only distances are told; else None."""
-    text = WHILE_RESTING.sub(" ", "\n".join(row.text.lower() for row in rows))
+    told = "\n".join(row.text.lower() for row in rows)
+    text = WHILE_RESTING.sub(" ", told)
     found = [meaning for word in dict.fromkeys(_WORD.findall(text)) if (meaning := lexicon.exact(word))]
     ways = [one for one in found if one.unit is AmountUnit.METRES and not one.held]
     if not ways and is_on_water(text):
@@ -49,7 +52,8 @@ def way_of_all(rows: Iterable[Row], lexicon: Lexicon) -> Meaning | None:
     if not ways and _ON_FOOT.search(text):
         return lexicon.exact("run")
     if not ways:
-        return lexicon.exact("run") if _FAR.search(text) and not found else None
+        on_foot = _FAR.search(text) or _JOGGED.search(told)
+        return lexicon.exact("run") if on_foot and not found else None
     if len({one.movement for one in ways}) > 1:
         return None
     same = len({one.variant for one in ways}) == 1

@@ -74,6 +74,8 @@ BARE_DATE = re.compile(
     rf"^[\W_]*{_WEEKDAY}(?:[0-3]?[0-9](?:st|nd|rd|th)?\.? (?:of )?(?:{_MONTHS})"
     rf"|(?:{_MONTHS}) [0-3]?[0-9](?:st|nd|rd|th)?)[\W_]*$"
 )
+# The only month that is something to do.
+IN_MARCH = re.compile(rf"\b{DAY_WORD}[ ,.\-]{{1,3}}[0-3]?[0-9](?:st|nd|rd|th)?\.? (?:of )?march\b")
 _LABEL = re.compile(
     r"(?:[\W_]*(?:(?:today'?s )?(?:workout|session|training)(?: of the day)?|title|name)\s?(?::|-\s)\s*)+"
 )

@@ -65,10 +65,15 @@ def is_past_warm_up(draft: Draft, reading: Reading) -> bool:
     return bool(scored or (heavy and not told_uncounted) or _LETTERED.match(reading.row.text))
 
 
-def next_kind(reading: Reading, before: BlockKind, *, same_row: bool) -> BlockKind:
-    """The kind of the part that a row opens behind one of the kind `before`, whose heading may be in the same row."""
+def next_kind(reading: Reading, before: BlockKind, *, same_row: bool, below: bool) -> BlockKind:
+    """The kind of the part that a row opens behind one of the kind `before`, whose heading may be in the same row.
+
+    `below`: that heading has a row of its own, and no empty row behind it: `Warm-up`, `5 min row`, `2 rounds: ...`.
+    """
     if reading.kind:
         return reading.kind
+    if below and not reading.begins and _is_at_ease(reading):
+        return before
     warm_now = before is BlockKind.WARM_UP and any(piece.sets for piece in reading.pieces)
     if same_row and not warm_now and not reading.facts.keys() & {"format", "cap_s"}:
         return before
@@ -76,6 +81,12 @@ def next_kind(reading: Reading, before: BlockKind, *, same_row: bool) -> BlockKi
     scored |= before is BlockKind.SKILL and "scheme" in reading.facts
     inherits = not reading.is_named and before in {BlockKind.STRENGTH, BlockKind.SKILL} and not scored
     return before if inherits else BlockKind.MAIN
+
+
+def _is_at_ease(reading: Reading) -> bool:
+    """Whether nothing in a row says that it is raced, lifted in sets, or a part with a name of its own."""
+    raced = reading.facts.keys() - {"rounds", "rest_s", "effort"}
+    return not (raced or reading.parts or reading.is_named or any(piece.sets for piece in reading.pieces))
 
 
 def _has_its_own(clause: Clause, read: ReadRow) -> bool:

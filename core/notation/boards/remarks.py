@@ -12,6 +12,7 @@ from core.notation.labels.facts import is_remark, is_said_to_people, is_surely_o
 from core.notation.lines.naming import CARRIED
 from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon
+from core.notation.phrases.manners import is_how_even
 from core.notation.phrases.paces import OF_A_PART, is_paced
 from core.notation.text import Row
 
@@ -192,13 +193,18 @@ def _line_of(reading: Reading, stretch: Stretch) -> int | None:
 def keep_with_line(draft: Draft, reading: Reading) -> list[str]:
     """Gives to the last line what is said of it in a row of its own; the other notes are left.
 
-    Paces, what whoever lacks a thing does instead, and what stands alone behind the line in its row.
+    Paces, what whoever lacks a thing does instead, what stands alone behind the line in its row, and how even the
+    goes of the only line are to be.
     """
     if not draft.lines:
         return reading.notes
     last = draft.lines[-1]
     behind = last.row.number == reading.row.number and not (reading.pieces or reading.facts)
-    mine = [one for one in reading.notes if behind or is_paced(one.lower()) or _is_for_some(one.lower())]
+    mine = [
+        one
+        for one in reading.notes
+        if behind or is_paced(one.lower()) or _is_for_some(one.lower()) or (draft.only and is_how_even(one))
+    ]
     if mine:
         draft.say_of_last(*mine)
     return [note for note in reading.notes if note not in mine]

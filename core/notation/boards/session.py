@@ -50,7 +50,7 @@ from core.notation.labels.facts import heading_of
 from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon, Meaning, lexicon
 from core.notation.phrases.aims import Facts
-from core.notation.phrases.efforts import take_effort, with_effort
+from core.notation.phrases.efforts import EASY_ANYWAY, take_effort, with_effort
 from core.notation.phrases.paces import with_rates
 from core.notation.quantities import MINUTE_S
 from core.notation.talk.chat import is_like_a_session
@@ -101,6 +101,7 @@ class _Reader:
     corrected: list[Corrected] = field(default_factory=list)
     ordinal: int = 0
     headed_row: int = 0
+    headed_above: bool = False
     kind: BlockKind = BlockKind.MAIN
     paragraph: int = 0
     open_lines: list[int] = field(default_factory=list)
@@ -334,7 +335,12 @@ class _Reader:
             above, self.above = self.above, {}
             self.draft = Draft(
                 reading.row,
-                kind=next_kind(reading, self.kind, same_row=reading.row.number == self.headed_row),
+                kind=next_kind(
+                    reading,
+                    self.kind,
+                    same_row=reading.row.number == self.headed_row,
+                    below=self.headed_above,
+                ),
                 facts=above,
                 shared=dict(above),
                 is_next=bool(above),
@@ -350,6 +356,7 @@ class _Reader:
         """Ends the part; what was `shared` above a list is said of the next one too."""
         if self.draft:
             self.kind = self.draft.kind
+            self.headed_above = self.draft.heads_rows and self.draft.kind in EASY_ANYWAY
             self.before = self.draft.pieces or self.before
             if self.draft.held:
                 load_all(self.draft.held, self.draft.lines, self.lexicon)

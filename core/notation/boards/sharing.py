@@ -117,6 +117,7 @@ def load_all(piece: Piece, lines: list[Placed], lexicon: Lexicon) -> bool:
     """Gives a load that stands by itself to all lines that are done with one and tell none; whether there are any."""
     if not is_load_alone(piece):
         return False
+    piece = replace(piece, per_side=False)  # `10 kg each` is of each weight
     lacking = [at for at, placed in enumerate(lines) if _lacks_load(placed.piece, lexicon)]
     for at in lacking:
         lines[at] = lines[at]._replace(piece=complete(lines[at].piece, piece))

@@ -6,7 +6,17 @@ from dataclasses import dataclass, field
 
 from core.measures import MassUnit
 from core.notation.boards.clauses import Clause
-from core.notation.boards.headings import BARE_DATE, DATE, QUOTED, day, heading, label, read_date, tidy_title
+from core.notation.boards.headings import (
+    BARE_DATE,
+    DATE,
+    IN_MARCH,
+    QUOTED,
+    day,
+    heading,
+    label,
+    read_date,
+    tidy_title,
+)
 from core.notation.boards.reading import Reading
 from core.notation.boards.row_reader import read_row
 from core.notation.labels.facts import told_by
@@ -52,7 +62,8 @@ class Title:
         if match and (found := read_date(match)):
             self.date = found
             return blanked(row, *match.span())
-        return row
+        march = None if BARE_DATE.match(row.text.lower()) else IN_MARCH.search(row.text.lower())
+        return blanked(row, *march.span()) if march else row
 
     def _without_title(self, row: Row) -> Row:
         """The row without `Workout:` in front, and without a title in quotes."""

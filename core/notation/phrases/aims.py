@@ -3,7 +3,7 @@
 import re
 from typing import Any
 
-from core.notation.quantities import NUMBER, seconds
+from core.notation.quantities import MINUTE_S, NUMBER, seconds
 from core.sessions.values import Aim, Effort
 
 Facts = dict[str, Any]
@@ -38,6 +38,12 @@ def aim_above(match: Match) -> Facts:
 
 def _count_or_seconds(match: Match) -> float:
     return float(match["lo"]) if match["lo"] else seconds(match["time"])
+
+
+def aim_within(match: Match) -> Facts:
+    """`sub 10 min`; a bare number counts minutes: `aim: under 15`."""
+    told = match["time"]
+    return aim("score", None, float(told) * MINUTE_S if told.isdigit() else seconds(told))
 
 
 def aim_time(match: Match) -> Facts:

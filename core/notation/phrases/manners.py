@@ -8,6 +8,12 @@ from core.notation.quantities import MINUTE_S
 from core.notation.text import Row, Strip
 
 _REST = r"\b(?:rest|break|recover)"
+# `all six within 3 seconds of each other`, `all of them the same`
+_EVEN = (
+    r"\ball (?:[a-z]+|[0-9]{1,2}|of (?:them|em)) (?:at )?(?:"
+    r"within [0-9]{1,2}\s?(?:s|secs?|seconds)\b(?: of each other)?"
+    r"|(?:the same|alike|even|equal)\b(?: (?:split|time|pace)s?\b)?)"
+)
 _MANNERS = re.compile(
     "|".join(
         (
@@ -45,6 +51,7 @@ _MANNERS = re.compile(
             ),
             r"\bone (?:works?|partner works),? (?:the other|one)(?: partner)? rests?\b",
             r"\bno (?:time )?(?:cap|limit)\b",
+            _EVEN,
         )
     )
 )
@@ -81,7 +88,12 @@ def take_manners(strip: Strip, row: Row) -> Iterator[str]:
         strip.blank(*goes_on.span())
     for pattern in (RESTING, _MANNERS):
         while manner := strip.take(pattern):
-            yield row.text[manner.start() : manner.end()]
+            yield row.own_words(manner.start(), manner.end())
+
+
+def is_how_even(words: str) -> bool:
+    """Whether words say how even all goes of one thing are to be."""
+    return re.fullmatch(_EVEN, words.lower()) is not None
 
 
 def is_reckoned(words: str) -> bool:

@@ -5,7 +5,7 @@ hyphen, `_` the same or nothing, and `<word>` one of `PARTS`. Of two phrasings t
 """
 
 from core.measures import AmountUnit
-from core.notation.phrases.aims import aim, aim_above, aim_below, aim_count, aim_effort, aim_time
+from core.notation.phrases.aims import aim_above, aim_below, aim_count, aim_effort, aim_time, aim_within
 from core.notation.phrases.facts import (
     best_of,
     heaviest,
@@ -16,7 +16,6 @@ from core.notation.phrases.facts import (
     within,
 )
 from core.notation.phrases.phrasing import Phrase, phrase
-from core.notation.quantities import seconds
 from core.sessions.values import Counts, Format
 
 _WORST, _BEST = "(?:slowest|worst|lowest|fewest|smallest)", "(?:fastest|best|highest|quickest)"
@@ -33,6 +32,11 @@ OF_SCORE: tuple[Phrase, ...] = (
         r"<aim><is><below>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))(?: (?:each|per round|every round)\b)?",
         aim_below,
     ),
+    phrase(r"<aim><is><below>\s?(?P<time>[0-9]{1,3})(?=[\s.!,;)]*$)", aim_within),
+    phrase(
+        r"<below>\s?<dur> is (?:good|great|solid|strong|fast|respectable|the (?:aim|goal|target))\b",
+        aim_within,
+    ),
     phrase(r"<aim><is><above>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))", aim_above),
     phrase(
         r"<aim><is><lo>(?:<to><hi>)?(?P<more>\s?(?:\+|or more))?"
@@ -42,7 +46,7 @@ OF_SCORE: tuple[Phrase, ...] = (
     phrase(r"<aim><is><lotime>(?:<to><hitime>)?(?![0-9])(?!<to>[0-9])", aim_time),
     phrase(r"<hope>(?: between)? (?P<lo>[0-9]{1,3})(?: and |<to>)<hitime>(?![0-9])", aim_time),
     phrase(r"<hope>(?: between)? <lo>(?: and |<to>)<hi>(?P<more>)_(?P<what><rounds>|reps?\b)", aim_count),
-    phrase(r"\bsub _<dur>", lambda match: aim("score", None, seconds(match["time"]))),
+    phrase(r"\bsub _<dur>", aim_within),
     # without a score
     phrase(r"\bnot (?:for|against) (?:time|the clock)\b|\bnft\b", says(format=Format.QUALITY)),
     phrase(r"\bfor (?:quality|good form|form)\b", says(format=Format.QUALITY)),

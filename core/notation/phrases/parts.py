@@ -45,7 +45,7 @@ PARTS = {
     "fast": r"(?:for (?:the )?time|against the clock|as fast as (?:possible|you can)|afap\b)",
     "of": r"(?:\s?\bof\b)?",
     "between": r"(?:\s(?:in\s)?(?:between|after|aftr|b/w|bw|bt?wn?|betw)\b(?:\s(?:each|every|them|the|all|your)\b)?"
-    r"(?:\s(?:rounds?|rds?|sets?|series?|efforts?|reps?|intervals?|laps?|runs?|exercises?|stations?|pairs?|supersets?"
+    r"(?:\s(?:rounds?|rds?|sets?|series?|efforts?|reps?|intervals?|pieces?|laps?|runs?|exercises?|stations?|pairs?|supersets?"
     r"|one|two|three|tries|arms|legs|sides|[a-h][1-9])\b)?"
     r"|\s(?:each|every|per) (?:round|set|effort|interval)\b)?",
     "aim": r"\b(?:aim(?:ing)?|target|goal)\b(?:\s(?:is|score|time|for|about|around|to get)\b){0,3}",

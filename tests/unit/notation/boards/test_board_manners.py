@@ -149,3 +149,15 @@ def test_a_title_or_a_greeting_on_top_is_no_work_whatever_marks_stand_in_it(word
 def test_how_easy_a_run_is_stays_with_it():
     read = read_session("Warm up: 5 min easy jog\n\nAMRAP 8\n8 push-ups", catalogue())
     assert read.session.blocks[0].lines[0].notes == "easy"
+
+
+@pytest.mark.parametrize("aim", ["Aim: under 8", "goal sub 8", "Under 8 min is good", "sub 8 min"])
+def test_a_time_to_be_below_is_the_aim(aim):
+    (block,) = read_session(f"For time: 50 burpees. {aim}", catalogue()).session.blocks
+    assert (block.aim.of, block.aim.high) == ("score", 480)
+
+
+def test_a_day_of_march_behind_other_words_is_not_marched():
+    text = "LAST BOARD OF THE WINTER - Saturday 22 March\n\nFor time\n50 burpees"
+    session = read_session(text, catalogue()).session
+    assert [line.movement for line in session.every_line] == ["burpee"]

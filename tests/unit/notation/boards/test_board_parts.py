@@ -332,3 +332,20 @@ def test_work_below_minutes_of_a_warm_up_is_a_part_of_its_own():
     warm_up, work = read("warm up 5 min mobility\nAMRAP 10\n10 squats")
     assert (warm_up.kind, [line.movement for line in warm_up.lines]) == ("warm-up", ["warm-up flow"])
     assert fields(work, ("kind", "format", "minutes")) == {"kind": "main", "format": "amrap", "minutes": 10}
+
+
+def test_all_below_the_heading_of_a_warm_up_is_warm_up_until_an_empty_row_or_a_race():
+    text = (
+        "Warm-up\n5 min easy row\n2 rounds: 10 hip hinges, 10 arm circles\n{}\n3 rounds for time: 10 burpees"
+    )
+    kinds = [block.kind for block in read_session(text.format(""), catalogue()).session.blocks]
+    assert kinds == [BlockKind.WARM_UP, BlockKind.WARM_UP, BlockKind.MAIN]
+    assert [
+        block.kind for block in read_session(text.format("10 squats"), catalogue()).session.blocks
+    ] == kinds
+
+
+def test_a_load_above_all_that_is_said_of_each_weight_is_of_no_side():
+    text = "10/7 kg each\n30 s on 30 s off, 3 rounds\nfront squat\npush press"
+    (block,) = read_session(text, catalogue()).session.blocks
+    assert [(line.per_side, len(line.loads_kg)) for line in block.lines] == [(False, 2)] * 2

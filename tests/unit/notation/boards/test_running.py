@@ -258,3 +258,15 @@ def test_a_pace_in_brackets_is_kept(board):
 def test_an_effort_is_told_without_what_is_done_beside_it():
     (block,) = blocks_of("wu 8' easy jog + drills")
     assert block.effort.words == "easy"
+
+
+def test_whoever_jogs_at_rest_runs():
+    warm, hard, cool = blocks_of("wu 10 min easy\n8 x 1 min quick / 1 min easy jog\ncd 10 min easy")
+    assert [block.lines[0].movement for block in (warm, hard, cool)] == ["run"] * 3
+    assert (hard.rounds, hard.work_s, hard.rest_s, hard.lines[0].notes) == (8, 60, 60, "quick")
+
+
+@pytest.mark.parametrize("even", ["all six the same", "all six within 3 seconds of each other"])
+def test_how_even_all_are_to_be_is_said_of_the_line(even):
+    (block,) = blocks_of(f"6 x 400 m, 90 s rest, {even}")
+    assert block.lines[0].notes == even
