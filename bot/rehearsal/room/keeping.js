@@ -11,10 +11,12 @@ function read() {
   }
 }
 
+// Whether it is entered for the first time.
 export function enter(room) {
-  if (all.room === room) return;
+  if (all.room === room) return false;
   all = { room };
   write();
+  return true;
 }
 
 export const kept = (name, otherwise) => all[name] ?? otherwise;

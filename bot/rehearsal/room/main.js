@@ -19,6 +19,7 @@ const SPOKEN = new Set(["text", "photo", "voice", "document"]);
 
 let me = null;
 let pressedAt = -Infinity;
+let old = 0; // how much of what is told now was said before the visitor came in
 
 const head = (where) => headOf(where, become);
 const back = () => { view("chats"); history.replaceState(null, "", "#"); $("chats").querySelector("button")?.focus(); };
@@ -191,7 +192,14 @@ function happened(happenings) {
   }
   for (const one of happenings) if (one.kind === "toast" && one.person === me) toast(one);
   tell(more);
+  old -= happenings.length;
+  if (old <= 0 && old + happenings.length > 0) seenByAll();
   draw();
+}
+
+// What was said before the visitor came in is news to nobody.
+function seenByAll() {
+  for (const { id } of world.people) for (const place of [id, ...groupsOf(id).map((one) => one.id)]) look(id, place);
 }
 
 function toast({ detail, url, at }) {
@@ -214,10 +222,10 @@ function tell(more) {
 function listen() {
   const feed = new EventSource("/room/feed?place=0");
   const on = (name, doing) => feed.addEventListener(name, (event) => doing(JSON.parse(event.data)));
-  on("room", ({ id }) => {
+  on("room", ({ id, entries }) => {
     if (listen.room && listen.room !== id) location.reload();
     listen.room = id;
-    enter(id);
+    old = enter(id) ? entries : 0;
   });
   on("cast", (cast) => { takeCast(cast); settle(); draw(); });
   on("clock", (clock) => { takeClock(clock); draw(); });
@@ -242,6 +250,7 @@ document.addEventListener("keydown", (event) => {
 $("me").addEventListener("change", () => be(Number($("me").value)));
 $("to-behind").addEventListener("click", behind);
 $("from-behind").addEventListener("click", fromBehind);
+$("fold-behind").addEventListener("click", () => { unfold(false); $("to-behind").focus(); });
 window.addEventListener("popstate", () => {
   const was = document.body.dataset.view;
   view(location.hash.slice(1) || "chats");

@@ -6,17 +6,23 @@ import { chat, isAdmin, person, world, group } from "./world.js";
 const STANDING = { creator: "coach, made the group", administrator: "coach", member: "" };
 
 export function headOf(where, be) {
-  return where.chat > 0 ? [blocking(where.person)] : [members(where, be)];
+  return where.chat > 0 ? [ownTools(where.person, be)] : [members(where, be)];
 }
 
-function blocking(id) {
+function ownTools(id, be) {
   const blocked = person(id)?.blocked;
   const details = make("details", { className: "tools" },
     make("summary", { title: "Block" }, make("span", { "aria-hidden": "true" }, "⋯"), make("span", { className: "hidden" }, "What to do with this chat")),
     make("div", { className: "menu" },
+      make("label", { htmlFor: "me-here" }, "Be somebody else: "), whoElse(id, be),
       keyed(key(blocked ? "Unblock Bellwether" : "Block Bellwether", () => act(blocked ? "unblock" : "block", { person: id }), { className: "plain" }), "block")));
   details.dataset.key = "own tools";
   return details;
+}
+
+function whoElse(id, be) {
+  const options = world.people.map((one) => new Option(one.name, one.id, one.id === id, one.id === id));
+  return keyed(make("select", { id: "me-here", change: (event) => be(Number(event.target.value)) }, ...options), "me here");
 }
 
 function members(where, be) {
@@ -29,12 +35,12 @@ function members(where, be) {
     make("div", { className: "menu wide" },
       newcomers(one, be),
       outside.length ? adding(one, outside) : null,
-      make("ul", {}, bot(one, where.person), ...inside.map((other) => member(one, other, where.person)))));
+      make("ul", {}, bot(one, where.person), ...inside.map((other) => member(one, other, where.person, be)))));
   details.dataset.key = `members ${one.id}`;
   return details;
 }
 
-function member(one, other, me) {
+function member(one, other, me, be) {
   const standing = STANDING[one.members[other.id]] || other.about || "";
   const met = chat(other.id).record.length > 0 ? "" : "not talked with it yet";
   const mine = other.id === me;
@@ -43,6 +49,7 @@ function member(one, other, me) {
   const does = (label, name, details) => keyed(key(label, () => act(name, { person: me, chat: one.id, ...details }), { className: "plain" }), `${label} ${other.id}`);
   return make("li", {},
     make("span", {}, mine ? `${other.name} (you)` : other.name, make("small", {}, ` ${[standing, met].filter(Boolean).join("; ")}`)),
+    mine ? null : keyed(key("Be", () => be(other.id), { className: "plain", title: `Be ${other.name}` }), `be ${other.id}`),
     may ? does(admin ? "No coach any more" : "Make coach", "promote", { other: other.id, as_admin: !admin }) : null,
     may ? does("Remove", "remove", { other: other.id }) : null,
     mine ? does("Leave", "leave", {}) : null);

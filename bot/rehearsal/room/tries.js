@@ -5,6 +5,8 @@ import { letIn } from "./people.js";
 import { chat, isAdmin, newestWith, world } from "./world.js";
 
 const SESSION = "Push, squat, run\nAMRAP 10\n8 push-ups\n12 goblet squats @ 16/12 kg\n200 m run";
+// Typed in haste: a choice, a total and a finisher that no clock is for.
+const HASTY = "4 rds f.t. cap 20\n12 cal row or 200m run\n10 db push press 15/10\nfinisher not timed: 2 min plank total, death by burpees if u like";
 const tried = new Set(); // by their labels, as long as the page is open
 const NEW_NAMES = ["Alva", "Mats", "Ida", "Pelle", "Runa", "Sten"];
 
@@ -30,6 +32,7 @@ export function drawTries(container, { be, show }) {
     return tapIn(one, "Start with me", coach.id, show);
   })] : inside ? [
     writes(coach, SESSION, "Send a session"),
+    writes(coach, HASTY, "Send one typed in haste"),
     noted ? writes(coach, `${noted.name} rounds her back in deadlifts`, `“${noted.name} rounds her back in deadlifts”`) : null,
     writes(coach, "who needs me?", "“who needs me?”"),
   ] : [trial("Add Bellwether to the group", `as ${coach.name}`, async () => {
