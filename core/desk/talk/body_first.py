@@ -1,4 +1,4 @@
-"""What a message says of the body is heard before any open question is filled: medicines, and feeling sick of training.
+"""What a message says of the body is heard before any open question is filled: medicines, and what training did to it.
 
 The rest of the message goes on to whoever reads it; what is open stays open until something answers it.
 """
@@ -7,6 +7,7 @@ from collections.abc import Awaitable, Callable
 from dataclasses import dataclass
 from typing import Final
 
+from core.athletes.complaints import healed
 from core.desk.coached import coached_groups
 from core.desk.joining.door import show_way_in
 from core.desk.joining.entering import tell_consent, tell_screening
@@ -17,11 +18,19 @@ from core.desk.talk.asked import keeps
 from core.desk.talk.not_got import short
 from core.desk.talk.says import NotGot
 from core.desk.talk.understood import in_own_words
-from core.desk.today.says import FeltQueasy, MedicinesTold
+from core.desk.today.says import HappenedInTraining, MedicinesGivenUp, MedicinesTold
 from core.desk.versions.answers import tell_answer
 from core.desk.visit import Visit
-from core.notation.body.medicines import ToldMedicines, kinds_of, limits_of, medicines_in
-from core.notation.body.queasy import felt_queasy, without_queasy
+from core.notation.body.during import told_of_training
+from core.notation.body.medicines import (
+    GivenUp,
+    ToldMedicines,
+    ends_with_it,
+    given_up,
+    kinds_of,
+    limits_of,
+    medicines_in,
+)
 from core.notation.talk.chat import is_like_a_score
 from core.notation.talk.yes_no import read_yes_no
 from core.scaling.values import Ask
@@ -45,16 +54,19 @@ class BodyFirst:
     async def __call__(self, visit: Visit, text: str, session: int | None) -> Outcome | None:
         if not visit.private or await keeps(visit, "any_time") or await coached_groups(visit):
             return None
+        ended = given_up(text)
+        if ended is not None and not tells_of_another(mark(text)):
+            return await self.without_medicines(visit, ended, session)
         told = medicines_in(text)
         if told is not None and not tells_of_another(mark(text)):
             return await self.with_medicines(visit, told, text, session)
-        queasy = felt_queasy(text)
-        if queasy is None:
+        during = told_of_training(text)
+        if during is None:
             return None
-        beside = without_queasy(queasy) if is_like_a_score(queasy) else " "
-        rest = text.replace(queasy, beside).strip()
+        rest = text.replace(during.clause, during.beside) if is_like_a_score(during.beside) else during.rest
         asks_that = {act.act for act in in_own_words(rest).acts} == {"is_it_ok"}
-        return visit.told(FeltQueasy()) + await self.of_rest(visit, "" if asks_that else rest, session)
+        said = visit.told(HappenedInTraining(what=during.what))
+        return said + await self.of_rest(visit, "" if asks_that else rest, session)
 
     async def with_medicines(
         self, visit: Visit, told: ToldMedicines, text: str, session: int | None
@@ -72,6 +84,19 @@ class BodyFirst:
             answered = await tell_answer(visit, question.refs, text)
             return means + (answered or await keep_medicines(visit, told))
         return means + await keep_medicines(visit, told) + await self.of_rest(visit, told.rest, session)
+
+    async def without_medicines(self, visit: Visit, ended: GivenUp, session: int | None) -> Outcome | None:
+        """Only a doctor takes somebody off them, which is said; what was kept of them goes with them."""
+        if not await visit.memberships() or not await visit.uow.consents.given(visit.person.id):
+            return None
+        profile = await visit.profile()
+        before = profile.limits or ()
+        kinds = kinds_of(before) if ended.kinds == ("unknown",) else ended.kinds
+        gone = tuple(one for kind in kinds if (one := ends_with_it(kind)) in before)
+        await visit.uow.profiles.save(visit.person.id, healed(profile, *gone), visit.now)
+        stays = any(one in before for one in limits_of(kinds) if one not in gone)
+        said = visit.told(MedicinesGivenUp(gone=gone, stays=stays, by_doctor=ended.by_doctor))
+        return said + await self.of_rest(visit, ended.rest, session)
 
     async def of_rest(self, visit: Visit, rest: str, session: int | None) -> Outcome:
         if any(one.isalnum() for one in rest):

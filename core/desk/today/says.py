@@ -5,6 +5,7 @@ from datetime import date
 from core.athletes.values import Different, Equipment, SetName
 from core.desk.outcome import Said
 from core.measures import MassUnit
+from core.notation.body.during import Happened
 from core.notation.body.medicines import Medicine
 from core.notation.body.unwell import Cause
 from core.scores.values import Hurt
@@ -38,8 +39,18 @@ class MedicinesTold(Said):
     takes: bool
 
 
-class FeltQueasy(Said):
-    """Training made them feel sick."""
+class MedicinesGivenUp(Said):
+    """`gone`: what was kept of them, and isn't any more; `stays`: what they are taken for is kept."""
+
+    gone: tuple[str, ...]
+    stays: bool
+    by_doctor: bool
+
+
+class HappenedInTraining(Said):
+    """Training made them feel sick, or a muscle cramped."""
+
+    what: Happened
 
 
 class AskSore(Said):
@@ -145,6 +156,14 @@ class MattersNot(Said):
     """What was named is always there, or of no use to a version: its `names`."""
 
     names: tuple[str, ...] = ()
+
+
+class NothingWent(Said):
+    """What is said to be gone wasn't among what is there: `now`, None where nothing was told."""
+
+    went: tuple[Equipment, ...]
+    now: tuple[Equipment, ...] | None
+    units: MassUnit
 
 
 class AskWhichThing(Said):

@@ -13,6 +13,14 @@ from core.notation.text import plain
 Medicine = Literal["pulse", "thinner", "sugar", "pressure", "water", "statin", "heart", "unknown"]
 
 
+class GivenUp(NamedTuple):
+    """`kinds` that somebody doesn't take any more; `by_doctor`: a doctor said so. `rest`: the other clauses."""
+
+    kinds: tuple[Medicine, ...]
+    by_doctor: bool
+    rest: str
+
+
 class ToldMedicines(NamedTuple):
     """`kinds` that are named, and of them `taken`: the speaker says so, and doesn't only ask.
 
@@ -25,10 +33,24 @@ class ToldMedicines(NamedTuple):
     rest: str
 
 
+_OTHERS: Final = (
+    "(?:mum|mom|mother|dad|father|husband|wife|partner|brother|sister|friend|son|daughter|he|she|they|his|her"
+    "|their)"
+)
+_SOMEBODY: Final = re.compile(rf"\b{_OTHERS}\b")
+# Right before the name, or around it.
+_GIVEN_UP: Final = re.compile(
+    r"(?:^\W*off|\b(?:stopped|quit|finished|no longer|c[ao]me off|been off|taken off|me off|(?:i'?m|am|now) off))"
+    r"(?:\W+\w+){0,2}\W*$"
+)
+_DOCTOR: Final = re.compile(
+    r"\b(?:doctor|doc|gp|cardiologist|consultant|specialist|hospital|clinic)\b", re.IGNORECASE
+)
+_NO_MORE: Final = re.compile(r"(?:n't|\bnot|\bdont)\b.*\b(?:any ?more|any longer|now)\b")
 # Somebody else's, those of the past, and those that are denied are nothing to keep.
 _NOT_TAKEN: Final = re.compile(
-    r"\b(?:no|not|never|without|\w+n't|dont|stopped|c[ao]me off|off (?:the|my)|used to|no longer|finished"
-    r"|mum|mom|mother|dad|father|husband|wife|partner|brother|sister|friend|son|daughter|he|she|they|his|her|their)\b"
+    r"\b(?:no|not|never|without|\w+n't|dont|stopped|c[ao]me off|me off|off (?:the|my)|used to|no longer"
+    rf"|finished|{_OTHERS})\b"
     r"[^,;.!?]*$"
 )
 _ASKS: Final = re.compile(r"\?\W*$|^\W*(?:what|how|can|could|may|should|do|does|is|are|will|would)\b")
@@ -54,6 +76,29 @@ def medicines_in(text: str) -> ToldMedicines | None:
     )
 
 
+def given_up(text: str) -> GivenUp | None:
+    """What they say they don't take any more, or were taken off; None where it is asked, or told of somebody else."""
+    clauses = _CLAUSE.split(text.replace("\u2019", "'"))
+    found = {one: kinds for one in clauses if (kinds := _given_up_in(one))}
+    if not found:
+        return None
+    rest = " ".join(one for one in clauses if one not in found and not _DOCTOR.search(one))
+    kinds = _known(chain.from_iterable(found.values()))
+    return GivenUp(kinds, bool(_DOCTOR.search(text)), rest.strip(" ,;"))
+
+
+def _given_up_in(clause: str) -> tuple[Medicine, ...]:
+    words = plain(clause).casefold()
+    if _ASKS.search(words) or _SOMEBODY.search(words):
+        return ()
+    return tuple(
+        kind
+        for kind, said in _read().items()
+        if (found := said.search(words))
+        and (_NO_MORE.search(words) or _GIVEN_UP.search(words[: found.start()]))
+    )
+
+
 def _known(kinds: Iterable[Medicine]) -> tuple[Medicine, ...]:
     """Each once; what has no name only where nothing has one."""
     named = tuple(dict.fromkeys(kinds))
@@ -73,6 +118,11 @@ def limits_of(kinds: tuple[Medicine, ...]) -> tuple[str, ...]:
     """As what they are kept."""
     limits = _limits()
     return tuple(limits[kind] for kind in kinds if kind in limits)
+
+
+def ends_with_it(kind: Medicine) -> str | None:
+    """The limit that goes with it; None where what it is taken for stays, or nothing was kept of it."""
+    return None if _table()[kind].get("stays") else _limits().get(kind)
 
 
 def kinds_of(limits: tuple[str, ...]) -> tuple[Medicine, ...]:

@@ -30,6 +30,7 @@ from core.desk.today.says import (
     MattersNot,
     MoreDecided,
     MoreLater,
+    NothingWent,
 )
 from core.desk.versions.commands import (
     AddThing,
@@ -285,6 +286,22 @@ def matters_not(said: MattersNot) -> Worded:
     if "treadmill" in said.names:
         return Worded(idle(said.names))
     return Worded("Good to have! None of my versions depend on it, so there's nothing to note.")
+
+
+@wording("en", NothingWent)
+def nothing_went(said: NothingWent) -> Worded:
+    if said.now is None:
+        return Worded("You haven't told me yet what you have, so there's nothing to take off.")
+    what = listed(list(dict.fromkeys(what_went(one, said.units) for one in said.went)))
+    text = "I hadn't noted {what} with you, so there's nothing to take off. At home you have: {now}."
+    return Worded(fill(text, what=what, now=things(said.now, said.units)))
+
+
+def what_went(one: Equipment, units: MassUnit) -> str:
+    """A weight alone has no name."""
+    if one.implement not in {known.id for known in catalogue().implements}:
+        return fill("anything of {load}", load=in_words(one.loads_kg[0], units))
+    return gone(one, units) if one.loads_kg else f"a {label_of_thing(one)}"
 
 
 @wording("en", AskWhichThing)

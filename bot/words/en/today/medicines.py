@@ -1,4 +1,4 @@
-"""What medicines mean for training, the doctor first.
+"""What medicines mean for training, the doctor first; and what to do where training did something to the body.
 
 Facts from memory of the ACSM's Guidelines for Exercise Testing and Prescription (11th edition): with beta blockers the pulse
 says little, so that effort goes by feeling (the talk test) and cooling down is slow; with blood thinners no knocks and falls;
@@ -9,8 +9,10 @@ make dizzy on getting up and in the heat; statins may make muscles ache.
 from collections.abc import Mapping
 from typing import Final
 
+from bot.words.text import fill
+from bot.words.versions import limit_names
 from bot.words.wording import Worded, wording
-from core.desk.today.says import FeltQueasy, MedicinesTold
+from core.desk.today.says import HappenedInTraining, MedicinesGivenUp, MedicinesTold
 
 _MEANS: Final[Mapping[str, str]] = {
     "pulse": (
@@ -56,11 +58,45 @@ def medicines_told(said: MedicinesTold) -> Worded:
     return Worded("\n\n".join(parts))
 
 
-@wording("en", FeltQueasy)
-def felt_queasy(_: FeltQueasy) -> Worded:
-    # Common practice, no source.
-    return Worded(
+@wording("en", MedicinesGivenUp)
+def medicines_given_up(said: MedicinesGivenUp) -> Worded:
+    # Beta blockers stopped at a stroke can bring on chest pain: the warning on their leaflets, from memory.
+    ask = (
+        "Did your doctor take you off them? If you stopped by yourself, call your doctor or pharmacist before you train: some must "
+        "never be stopped at a stroke."
+    )
+    parts = ["Good that your doctor decided it." if said.by_doctor else ask]
+    if said.gone:
+        parts.append(
+            fill(
+                "I've taken {gone} off what I go by, from your next version on. Start with an easy week.",
+                gone=limit_names(said.gone, {}),
+            )
+        )
+    if said.stays:
+        parts.append(
+            "What you take them for stays noted. Your doctor says it's over? Tell me so, or change it under /me."
+        )
+    if not said.gone and not said.stays:
+        parts.append("I had noted nothing of them, so nothing changes in your versions.")
+    return Worded(" ".join(parts))
+
+
+# Common practice, no source.
+_HAPPENED: Final[Mapping[str, str]] = {
+    "queasy": (
         "Stopping was right. Walk it off slowly, sit down, sip some water. Mostly it was too hard, too warm or too soon after a meal: "
         "next time start slower. If it doesn't pass within half an hour, or comes again, ask a doctor before you train. With "
         "chest pain, short breath or feeling faint: call your local emergency number."
-    )
+    ),
+    "cramp": (
+        "A cramp: stop, pull the muscle long gently till it lets go, walk a little and drink something. It may stay sore for a day. "
+        "Next time warm up longer and start slower. If it comes again and again, or a calf hurts when you walk, swells or feels "
+        "warm, see a doctor before you train."
+    ),
+}
+
+
+@wording("en", HappenedInTraining)
+def happened_in_training(said: HappenedInTraining) -> Worded:
+    return Worded(_HAPPENED[said.what])

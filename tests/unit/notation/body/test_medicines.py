@@ -3,8 +3,8 @@
 import pytest
 
 from core.athletes.limits import limit
-from core.notation.body.medicines import kinds_of, limits_of, medicines_in
-from core.notation.body.queasy import felt_queasy
+from core.notation.body.during import told_of_training
+from core.notation.body.medicines import given_up, kinds_of, limits_of, medicines_in
 
 
 @pytest.mark.parametrize(
@@ -59,14 +59,58 @@ def test_what_else_a_message_holds_is_left_to_others():
 
 
 @pytest.mark.parametrize(
-    ("text", "clause"),
+    ("text", "what", "rest"),
     [
-        ("was it ok to stop after 2 rounds? felt a bit sick after", "felt a bit sick after"),
-        ("nearly threw up in the last round", "nearly threw up in the last round"),
-        ("didn't feel sick after", None),
-        ("i'm sick today", None),
-        ("sick of burpees", None),
+        (
+            "was it ok to stop after 2 rounds? felt a bit sick after",
+            "queasy",
+            "was it ok to stop after 2 rounds?",
+        ),
+        ("nearly threw up in the last round", "queasy", ""),
+        ("6+15 but got a cramp in my calf", "cramp", "6+15"),
+        ("my hamstring cramped up", "cramp", ""),
     ],
 )
-def test_feeling_sick_of_training_is_heard(text: str, clause: str | None):
-    assert felt_queasy(text) == clause
+def test_what_training_did_to_the_body_is_heard(text: str, what: str, rest: str):
+    told = told_of_training(text)
+
+    assert told is not None
+    assert (told.what, told.rest) == (what, rest)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["didn't feel sick after", "i'm sick today", "sick of burpees", "cramps today", "no cramps in my legs"],
+)
+def test_illness_a_period_and_what_is_denied_are_none_of_it(text: str):
+    assert told_of_training(text) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "kinds"),
+    [
+        ("I don't take beta blockers any more", ("pulse",)),
+        ("stopped taking my blood thinners", ("thinner",)),
+        ("doctor took me off the gliclazide", ("sugar",)),
+        ("stopped taking my pills", ("unknown",)),
+    ],
+)
+def test_what_is_given_up_is_no_medicine_that_somebody_takes(text: str, kinds: tuple[str, ...]):
+    told = given_up(text)
+
+    assert medicines_in(text) is None
+    assert told is not None
+    assert told.kinds == kinds
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "can I stop taking my beta blockers?",
+        "my mum stopped taking warfarin",
+        "stopped training since the beta blockers",
+        "I take insulin",
+    ],
+)
+def test_what_is_asked_anothers_or_still_taken_is_not_given_up(text: str):
+    assert given_up(text) is None
