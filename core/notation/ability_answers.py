@@ -15,6 +15,9 @@ _CLAUSE: Final = re.compile(r"(?<=[.!?;\n])\s+|,\s+|\s+(?=but\b)", re.IGNORECASE
 _WORD: Final = re.compile(r"[a-z0-9][a-z0-9'-]*")
 _NUMBER: Final = re.compile(r"[0-9]{1,4}(?:-[0-9]{1,4})?(?:ish)?")
 _LOAD: Final = re.compile(r"\b(?:with|at|w/)\s+(?:the\s+|a\s+)?[0-9]+(?:\.[0-9]+)?\s?(?:kgs?|kilos?|lbs?)?\b")
+# From here on a bare number of a lift with a bar is its load: so many in a row are rare (common practice, no source).
+SURELY_A_LOAD: Final = 40
+_BARBELL: Final = "barbell"
 # `No`, `can't do any`, `never tried`: longer than this it goes on about something else.
 _WORDS_OF_NONE: Final = 6
 
@@ -42,10 +45,19 @@ def ability_answer(text: str, movement: str | None = None) -> Answer | None:
         return None
     name = next((one for one in named.values() if one), None)
     found = catalogue().by_name(name) if name else None
+    if found and reps is not None and reps >= SURELY_A_LOAD and takes_a_bar(found.movement.id):
+        return None
     of = found.movement.id if found else movement
     told_way = found.variant.id if found and found.variant else None
     rest = " ".join(one for one in clauses if one not in named) if reps is not None else ""
     return Answer(reps, found and found.movement.id, told_way or (_way(answering, of) if of else None), rest)
+
+
+@cache
+def takes_a_bar(movement: str) -> bool:
+    """Whether some way of it does."""
+    variants = catalogue().movement(movement).variants
+    return any(hold.implement == _BARBELL for one in variants for hold in one.holds)
 
 
 def _answers(clause: str) -> str | None:

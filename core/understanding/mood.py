@@ -44,10 +44,12 @@ _FACTS: Final = frozenset(
 )
 # `Is it normal that my knee hurts?` tells of it all the same, and `I might have hurt it` is heard on the safe side.
 _OF_CARE: Final = frozenset({"hurt", "sore", "sick"})
+# `Should I come on Friday?` signs nobody up; `can I come on Friday?` is how people do.
+_COMING: Final = frozenset({"joins_class", "leaves_class"})
 _NO_TELLING: Final[Mapping[Mood, frozenset[str]]] = {
     "told": frozenset(),
-    "asked": _FACTS,
-    "supposed": _FACTS | _OF_CARE,
+    "asked": _FACTS | _COMING,
+    "supposed": _FACTS | _OF_CARE | _COMING,
     "maybe": _FACTS - {"spares", "condition", "has_minutes"},
 }
 

@@ -90,6 +90,12 @@ def thing_put_right(text: str) -> tuple[str, str] | None:
     return put_right(Stretch(marked, 0, len(marked.words), Context()))
 
 
+def names_a_thing(text: str) -> bool:
+    """Whether it is said what something is; `got a 32 now` tells its weight alone."""
+    marked = mark(text[:LONGEST])
+    return bool(Stretch(marked, 0, len(marked.words), Context()).marks("thing"))
+
+
 def read_weight(text: str, thing: Equipment, units: MassUnit = MassUnit.KG) -> Things | None:
     """The answer to how heavy a thing is that was named without its weight: `10`, `8 and 12 kg`, `2 to 24`.
 

@@ -17,6 +17,7 @@ from core.desk.versions.commands import AddThing, FurnishSet, UndoEquipment
 from core.desk.versions.version import my_version, session_meant
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
+from core.sessions.values import Session
 from core.store.documents import FURNISHED
 from core.understanding.equipment_changes import UNNAMED, EquipmentChange, read_equipment_change
 from core.understanding.things import read_things
@@ -36,7 +37,8 @@ async def as_equipment_change(visit: Visit, text: str, _: int | None) -> Outcome
     if change is None or (change.forgotten and at(profile, change.place) is None):
         return None
     if change.bare is not None:
-        return await take_bare(visit, profile, change.place, change.bare)
+        record = await session_meant(visit, None)
+        return await take_bare(visit, profile, change.place, change.bare, record.session if record else None)
     after = changed_things(at(profile, change.place) or (), change)
     return None if after is None else await keep(visit, profile, change.place, after, change)
 
@@ -60,10 +62,12 @@ def named(owned: Things, thing: Equipment) -> Equipment:
     return thing.model_copy(update={"implement": next(like, UNNAMED)})
 
 
-async def take_bare(visit: Visit, profile: Profile, place: SetName, thing: Equipment) -> Outcome:
-    """A weight without a name is like those that are there; where they differ, it is asked."""
+async def take_bare(
+    visit: Visit, profile: Profile, place: SetName, thing: Equipment, session: Session | None
+) -> Outcome:
+    """A weight without a name is like those that are there, or else like those of the session; or it is asked."""
     owned = at(profile, place) or ()
-    kinds = tuple(dict.fromkeys(one.implement for one in owned if one.loads_kg))
+    kinds = tuple(dict.fromkeys(one.implement for one in owned if one.loads_kg)) or written_weights(session)
     if len(kinds) != 1:
         implements = kinds or USUAL_WEIGHTS
         asked = AskWhichThing(place=place, thing=thing, implements=implements, units=profile.units)
@@ -71,6 +75,14 @@ async def take_bare(visit: Visit, profile: Profile, place: SetName, thing: Equip
     came = thing.model_copy(update={"implement": kinds[0]})
     change = EquipmentChange(place=place, came=(came,))
     return await keep(visit, profile, place, with_more(owned, (came,)), change)
+
+
+def written_weights(session: Session | None) -> tuple[str, ...]:
+    """What the lines that have a load are usually done with, of what may have a weight of its own."""
+    lines = [line for block in session.blocks for line in block.lines] if session else []
+    usual = (catalogue().movement(line.movement).variants[0] for line in lines if line.loads_kg)
+    held = (hold.implement for variant in usual for hold in variant.holds)
+    return tuple(dict.fromkeys(one for one in held if one in USUAL_WEIGHTS))
 
 
 @admitted

@@ -30,7 +30,7 @@ from core.notation.scores.company import in_company
 from core.notation.scores.corrections import read_correction
 from core.notation.scores.denials import denies, numbers_in
 from core.notation.scores.parts import read_parts
-from core.notation.talk.chat import NOT_FINISHED, is_like_a_score, tells_minutes_of_days, tells_other_work
+from core.notation.talk.chat import NOT_FINISHED, is_like_a_score, minutes_of_days, tells_other_work
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.notation.told_of_each import told_of_each
 from core.scores.text import in_words
@@ -52,7 +52,7 @@ _SOMEBODY: Final = re.compile(
 
 async def own_score(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
     """The visitor's own score; a coach is asked first, and None comes back where their words are none, or deny one."""
-    if denies(text) is not None or tells_minutes_of_days(text):
+    if denies(text) is not None or minutes_of_days(text):
         return None
     if visit.private and is_a_thing(text) and (await visit.profile()).equipment is None:
         return None

@@ -13,7 +13,7 @@ from core.athletes.equipment import (
     with_more,
     with_stated,
 )
-from core.athletes.values import Branch, Equipment, Evidence, Experience, SetName
+from core.athletes.values import Branch, Equipment, Evidence, Experience, Profile, SetName
 from core.desk.commands import (
     ChangeAnswer,
     RateEffort,
@@ -22,7 +22,7 @@ from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.profile.abilities import keep_shown
 from core.desk.profile.conditions import keep_spared
-from core.desk.profile.furnishing import changed_things
+from core.desk.profile.furnishing import changed_things, take_bare
 from core.desk.profile.furnishing import keep as keep_things
 from core.desk.profile.weighing import keep_mass
 from core.desk.says import Kindness, Welcome
@@ -38,7 +38,16 @@ from core.desk.today.elsewhere import elsewhere, home_again
 from core.desk.today.felt import just_scored
 from core.desk.today.pain import tell_over, tell_pain
 from core.desk.today.reports import ask_where, rate_effort
-from core.desk.today.says import AskMinutes, AskSick, AskSore, MattersNot, NothingSpared, SoreIsUsual
+from core.desk.today.says import (
+    AskMinutes,
+    AskSick,
+    AskSore,
+    FineNow,
+    MattersNot,
+    NothingSpared,
+    NothingWent,
+    SoreIsUsual,
+)
 from core.desk.versions.adjusting import change_lines
 from core.desk.versions.answers import ask_weight, change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines
@@ -47,26 +56,34 @@ from core.desk.versions.says import ExperienceNoted, StopWhatHurts, Understood
 from core.desk.visit import Visit
 from core.measures import AmountUnit
 from core.movements.lookup import catalogue
-from core.notation.body.complaints import ToldPain
+from core.notation.body.complaints import ToldPain, is_fine_all_the_same
 from core.notation.body.sides import read_sides
 from core.notation.calendar.lasting import Lasting, read_lasting
 from core.notation.talk.chat import begins_with_so_many_done, tells_other_work
 from core.notation.talk.equipment_partners import NOBODY_NAMED
 from core.scaling.values import Ask
 from core.understanding import acts as a
-from core.understanding.equipment_changes import EquipmentChange
-from core.understanding.things import thing_put_right
+from core.understanding.equipment_changes import UNNAMED, EquipmentChange
+from core.understanding.things import names_a_thing, thing_put_right
 
 _HOME: Final[SetName] = "home"
 _WALKED: Final = re.compile(r"\bwalk(?:s|ed|ing)?\b(?!.*\brun)")
 
 
-async def got(visit: Visit, act: a.Has | a.Got, _: Scene) -> Outcome | None:
-    """What came is added to what is there; of what is said to be there, there is as much as is said."""
-    place = (act.place if isinstance(act, a.Has) else None) or _HOME
+async def got(visit: Visit, act: a.Has | a.Got, scene: Scene) -> Outcome | None:
+    """What came, with its name or as a weight alone."""
     if not await visit.uow.consents.given(visit.person.id):
         return None
     profile, told = await visit.profile(), that_matter(act.equipment)
+    if isinstance(act, a.Got) and len(told) == 1 and not names_a_thing(act.text):
+        session = scene.record.session if scene.record else None
+        return await take_bare(visit, profile, _HOME, told[0], session)
+    return await named_there(visit, profile, act, told)
+
+
+async def named_there(visit: Visit, profile: Profile, act: a.Has | a.Got, told: Things) -> Outcome:
+    """What came is added to what is there; of what is said to be there, there is as much as is said."""
+    place = (act.place if isinstance(act, a.Has) else None) or _HOME
     put_right = thing_put_right(act.text)
     if put_right and any(one.implement == put_right[0] for one in at(profile, place) or ()):
         return await answer_kept(visit, Understood(equipment=at(profile, place), units=profile.units))
@@ -104,13 +121,17 @@ def renaming(owned: Things, put_right: tuple[str, str] | None) -> tuple[Equipmen
 
 
 async def lost(visit: Visit, act: a.Lost, _: Scene) -> Outcome | None:
-    """None where it was never there."""
+    """What wasn't there is said not to have been; a weight alone is of the thing that has it."""
     if not await visit.uow.consents.given(visit.person.id):
         return None
-    profile = await visit.profile()
-    change = EquipmentChange(went=tuple(act.equipment))
+    profile, went = await visit.profile(), tuple(act.equipment)
+    if not names_a_thing(act.text):
+        went = tuple(one.model_copy(update={"implement": UNNAMED}) for one in went)
+    change = EquipmentChange(went=went)
     after = changed_things(at(profile, _HOME) or (), change)
-    return None if after is None else await keep_things(visit, profile, _HOME, after, change)
+    if after is None:
+        return visit.told(NothingWent(went=went, now=at(profile, _HOME), units=profile.units))
+    return await keep_things(visit, profile, _HOME, after, change)
 
 
 async def shares(visit: Visit, act: a.Shares, _: Scene) -> Outcome | None:
@@ -214,6 +235,8 @@ async def effort(visit: Visit, act: a.Effort, scene: Scene) -> Outcome | None:
 
 async def sore(visit: Visit, act: a.Sore, scene: Scene) -> Outcome | None:
     """Known before there is a version, it is in the first; told with what was done, no other one is made."""
+    if is_fine_all_the_same(act.text) and await visit.memberships():
+        return visit.told(FineNow(limits=()))
     where = sore_place(act.where)
     done = await own_score(visit, act.text, scene.replied_to) if begins_with_so_many_done(act.text) else None
     if done is not None and scene.record is not None:

@@ -20,7 +20,7 @@ from core.desk.profile.weighing import keep_units
 from core.desk.says import Kindness
 from core.desk.talk.helping import about_me
 from core.desk.talk.keeping_quiet import only_answer, wants_only_answers
-from core.desk.talk.passing_on import offer
+from core.desk.talk.passing_on import as_for_coach, offer
 from core.desk.talk.scene import Scene
 from core.desk.versions.commands import GiveTimer
 from core.desk.versions.timing import give_timer
@@ -117,5 +117,5 @@ async def timer(visit: Visit, _: a.WantsTimer, scene: Scene) -> Outcome | None:
 
 
 async def to_coach(visit: Visit, act: a.ToCoach, _: Scene) -> Outcome | None:
-    """In their words, with their yes."""
-    return await offer(visit, (act.text,), agreed=False)
+    """In their words: with their yes, unless they say that the coach is to be told."""
+    return await as_for_coach(visit, act.text, None) or await offer(visit, (act.text,), agreed=False)

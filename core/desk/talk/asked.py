@@ -244,6 +244,7 @@ ANSWERED_BY: Final[Mapping[str, frozenset[str]]] = {
     "own_zone": frozenset({"zone", "elsewhere", "home_again"}),
     "units": frozenset({"units", "weighs"}),
     "equipment": _NO_OR_YES | {"has", "got", "has_nothing", "lost", "shares", "elsewhere"},
+    "set": _NO_OR_YES | {"has", "got", "has_nothing", "lost", "shares", "elsewhere"},
     "weight": _NO_OR_YES | {"has", "got", "has_nothing", "weighs", "can"},
     "pair": _NO_OR_YES | {"wants_easy", "too_hard", "too_easy", "did_as_written", "did_scaled", "effort", "can"},
     "stage": _ALL_BUT_FACTS,

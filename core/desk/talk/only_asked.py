@@ -1,6 +1,8 @@
 """What a message only asks or supposes: it is answered, nothing of it is noted, and a yes takes it as told."""
 
 from core.desk.access import admitted
+from core.desk.classes.coming import see_classes
+from core.desk.classes.commands import SeeClasses
 from core.desk.coached import coached_groups
 from core.desk.joining.entry import held_answer
 from core.desk.outcome import Outcome
@@ -17,6 +19,7 @@ from core.understanding.values import Understood
 
 # What nobody notes by a tap: a number in a question is mostly an example.
 _BY_WORDS_ONLY = frozenset({"can", "weighs", "scored", "corrects", "effort", "has_minutes"})
+_OF_CLASSES = frozenset({"joins_class", "leaves_class"})
 
 
 async def as_question(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
@@ -34,6 +37,9 @@ async def as_question(visit: Visit, text: str, replied_to: int | None) -> Outcom
 
 
 async def unanswered(visit: Visit, told: Understood, scene: Scene) -> Outcome:
+    """Whether to come to a class is answered with the classes, where one can sign up."""
+    if told.supposed and all(act.act in _OF_CLASSES for act in told.supposed):
+        return await see_classes(visit, SeeClasses())
     offer = await offered(visit, told, scene.text)
     held = await held_answer(visit)
     return offer if offer.says else held or await not_got(visit, told.unread, near(told), scene)

@@ -10,7 +10,7 @@ from core.desk.coached import coached_groups
 from core.desk.outcome import Outcome
 from core.desk.profile.furnishing import keep as keep_things
 from core.desk.talk.acts_told import hurt, lines
-from core.desk.talk.says import NoSwap, RunsOnTreadmill
+from core.desk.talk.says import NoSwap
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.today.different import be_short
 from core.desk.today.pain import version_again
@@ -58,23 +58,18 @@ async def as_own_line(visit: Visit, text: str, replied_to: int | None) -> Outcom
 
 async def swap(visit: Visit, act: a.Swap, scene: Scene) -> Outcome | None:
     """What is named is swapped at once; a machine that is named is there from now on; else the line is tapped."""
-    on_treadmill = act.movement in {None, "run"} and act.to in {None, "run"} and names_treadmill(act.text)
-    if on_treadmill:
-        return visit.told(RunsOnTreadmill())
+    # What was told before it may have made another version.
+    scene = await scene_of(visit, scene.text, scene.replied_to)
     if scene.version is None or scene.record is None:
         return await lines(visit, act, scene)
     noted = await keep_machines(visit, act.text)
     wanted = Wanted("other", act.movement, act.to)
     record, shown = await current(visit, scene.version)
-    named = act.movement is not None and act.to is not None and act.movement != act.to
+    named = act.movement is not None and act.movement != act.to
     places = places_of(record, shown.version, wanted) if named else ()
     if len(places) != 1:
         return noted + (await lines(visit, act, scene) or Outcome())
     return noted + await done(visit, scene.version, places[0], wanted)
-
-
-def names_treadmill(text: str) -> bool:
-    return bool(_TREADMILL.search(text))
 
 
 async def keep_machines(visit: Visit, text: str) -> Outcome:
@@ -99,8 +94,6 @@ MACHINES: Final = {
     "bike": re.compile(rf"{_THEIRS}(?:bike|bicycle)\b", re.IGNORECASE),
     "rower": re.compile(rf"{_THEIRS}(?:rower|rowing machine|erg)\b", re.IGNORECASE),
 }
-# To the catalogue it is a way to run, and no thing.
-_TREADMILL: Final = re.compile(r"\b(?:tread ?mills?|running machine)\b", re.IGNORECASE)
 
 
 async def wanted_of(visit: Visit, text: str) -> Wanted | None:

@@ -96,6 +96,7 @@ from core.desk.today.easing import as_easing, tell_break
 from core.desk.today.easy_weeks import as_easy_week
 from core.desk.today.elsewhere import as_elsewhere
 from core.desk.today.felt import as_all_told, as_felt, as_named_effort
+from core.desk.today.minutes_of_days import as_minutes_of_days
 from core.desk.today.pain import as_complaint, as_over, as_stiffness
 from core.desk.today.reports import tell_where
 from core.desk.today.sides import as_side
@@ -413,6 +414,7 @@ READINGS = (
     as_scores_of_several,
     BodyFirst(understood, what_is_open),
     each_in_turn(understood),
+    each_clause(understood),
     beside(as_common_question),
     beside(as_work_question),
     beside(as_how),
@@ -428,7 +430,7 @@ READINGS = (
     as_easy_week,
     as_asked_of,
     as_order,
-    each_clause(understood),
+    as_minutes_of_days,
     as_unwell,
     as_score_in_company,
     as_own_line,

@@ -98,6 +98,10 @@ _FINE_NOW = re.compile(
     r"\b(?:fine|ok|okay|good|all ?right|quiet|no (?:problem|trouble|bother|issue)|doesn'?t bother|not bothering)\b"
     r"[^,;.]{0,10}\b(?:atm|now|right now|at the moment|today|currently|this week|these days|lately)\b"
 )
+_FINE_ALL_THE_SAME = re.compile(
+    r"\b(?:but|though|although)\b[^,;.]{0,20}\b(?:fine|ok|okay|good|all ?right|manageable|nothing bad)"
+    r"(?: to go| though)?\W*$"
+)
 # `Is not good now`; but `is not bothering me now`.
 _NOT = re.compile(
     r"\b(?:not|never|no longer|hardly|isn'?t|aren'?t)\b(?! bothering)|\b(?:un|less|almost|nearly)\b"
@@ -110,6 +114,12 @@ def is_fine_now(text: str) -> bool:
     words = plain(text).lower().replace("\u2019", "'")
     found = _FINE_NOW.search(words)
     return found is not None and not _NOT.search(found[0]) and not _REST_OF_ME.search(words)
+
+
+def is_fine_all_the_same(text: str) -> bool:
+    """`Tight calves but fine`: a muscle that is felt, and is nothing to go easy on."""
+    found = _FINE_ALL_THE_SAME.search(plain(text).lower().replace("\u2019", "'"))
+    return found is not None and not _NOT.search(found[0])
 
 
 def says_it_is_over(text: str) -> Literal["gone", "better"] | None:

@@ -17,7 +17,8 @@ _MOVED_BACK: Final = re.compile(
 )
 _AGAIN: Final = re.compile(
     r"(?<!my )(?<!the )(?<!er )(?<!low )(?<!bad )(?<!sore )(?<!stiff )(?<!weak )(?<!\ba )(?<!no )\bback"
-    r"(?= (?:to|from|at|again|when|then|home|squats?|and forth)\b)"
+    r"(?= (?:to|from|at|again|when|then|home|squats?|and forth|(?:on |by )?(?:next )?"
+    r"(?:tomorrow|mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?)\b)"
     r"|(?<=\bi'm )back\b|(?<=\bi am )back\b|(?<=\bcoming )back\b|(?<=\bcame )back\b|(?<=\bcome )back\b"
     r"|(?<=\bgoing )back\b|(?<=\bgo )back\b|(?<=\bstep )back\b"
 )

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Sequence
-from typing import Final
+from typing import Final, NamedTuple
 
 from core.notation.part_labels import Told, by_parts, find_part
 from core.notation.phrases.shapes import PHRASES
@@ -169,10 +169,19 @@ def calls_a_rest_day(text: str) -> bool:
 
 _DAY: Final = r"(?:mon|tues?|wed(?:nes)?|thu(?:r|rs)?|fri|sat(?:ur)?|sun)(?:day)?s?"
 _MINUTES_OF_DAYS: Final = re.compile(
-    rf"^\W*(?:on )?{_DAY}(?:\s*(?:,|and|&|/|\+)\s*(?:on )?{_DAY})+\W+(?:\w+ ){{0,4}}[0-9]{{1,3}} ?(?:m|mins?|minutes)\b"
+    rf"^\W*(?:on )?(?P<days>{_DAY}(?:\s*(?:,|and|&|/|\+)\s*(?:on )?{_DAY})+)\W+(?:\w+ ){{0,4}}"
+    r"(?P<minutes>[0-9]{1,3}) ?(?:m|mins?|minutes)\b"
 )
 
 
-def tells_minutes_of_days(text: str) -> bool:
+class MinutesOfDays(NamedTuple):
+    """`days`: as they are named."""
+
+    days: tuple[str, ...]
+    minutes: int
+
+
+def minutes_of_days(text: str) -> MinutesOfDays | None:
     """`Tues and thurs 20 min`: so much time on several days is no score of any."""
-    return bool(_MINUTES_OF_DAYS.match(plain(text).lower()))
+    found = _MINUTES_OF_DAYS.match(plain(text).lower())
+    return found and MinutesOfDays(tuple(re.findall(_DAY, found["days"])), int(found["minutes"]))

@@ -1,4 +1,4 @@
-"""A runner asks for a pace, or tells a best: `whats 5k pace if i run 20:10`, `5k pb 21:40`."""
+"""What runners ask and tell: a pace, a rest, a treadmill, a best: `5k pace if i run 20:10`, `5k pb 21:40`."""
 
 import re
 from typing import Final, NamedTuple
@@ -14,6 +14,18 @@ _DISTANCE: Final = re.compile(
 )
 _CLOCK: Final = re.compile(r"(?<![0-9:])(?:(?P<h>[0-9]):)?(?P<m>[0-9]{1,3}):(?P<s>[0-5][0-9])(?![0-9:])")
 _MINUTES: Final = re.compile(r"(?<![0-9.:])(?P<m>[0-9]{1,3})\s?(?:min|mins|minutes)\b(?!\s?/)")
+_TREADMILL: Final = re.compile(
+    r"\b(?:on|use|using|onto) (?:a |an |the |my |our |that )?(?:\w+ )?(?:tread ?mill|running machine)\b"
+)
+# `14.32`, as some write a time.
+_DOTTED: Final = re.compile(
+    r"(?<![0-9.:])(?P<m>[0-9]{1,3})\.(?P<s>[0-5][0-9])(?![0-9.:]|\s?(?:k|km|kms|mi|miles?)\b)"
+)
+_RAN: Final = re.compile(r"\b(?:ran|jogged|went for)\b")
+_EASY: Final = re.compile(
+    r"\b(?:easy|easily|slow|slowly|jog|jogged|jogging|recovery|gentle|relaxed|walk|walked)\b"
+)
+_WORDS_OF_A_RUN: Final = 12
 _NAMED: Final = {"half marathon": 21097.5, "half": 21097.5, "marathon": 42195.0}
 _METRES: Final = {
     "k": 1000.0,
@@ -24,12 +36,26 @@ _METRES: Final = {
     "miles": 1609.344,
 }
 
+_RESTS: Final = re.compile(
+    r"\b(?:do|should|must|can|may|when do) (?:i|we|you) (?:have to |need to |get to )?rest (?:in )?between\b"
+    r"|\bhow (?:long|much) (?:do|should|can|may)? ?(?:i|we|is the)? ?rest\b"
+    r"|\b(?:what(?:'?s| is) the|is there an?y?) rest\b"
+    r"|\brest (?:in )?between (?:\w+ )?(?:sets|rounds|reps)?\W*\?"
+)
+
 
 class FarAndLong(NamedTuple):
     """So far, in metres, in so many seconds."""
 
     metres: float
     seconds: int
+
+
+class ToldRun(NamedTuple):
+    """`easy`: it shows nothing of what they can do."""
+
+    run: FarAndLong
+    easy: bool
 
 
 def asked_pace(text: str) -> FarAndLong | None:
@@ -44,11 +70,29 @@ def told_best(text: str) -> FarAndLong | None:
     return _far_and_long(words) if _BEST.search(words) and not _ASKS.search(words) else None
 
 
+def told_run(text: str) -> ToldRun | None:
+    """`Ran 5k in 23:40 easy`, and nothing else; None where anything but a run and its time is told."""
+    words = plain(text).replace("\u2019", "'").casefold()
+    if not _RAN.search(words) or len(words.split()) > _WORDS_OF_A_RUN or "+" in words or _ASKS.search(words):
+        return None
+    found = _far_and_long(words)
+    return found and ToldRun(found, easy=bool(_EASY.search(words)))
+
+
+def asks_for_rest(text: str) -> bool:
+    """How long one rests between the rounds or sets of today, or whether at all."""
+    return bool(_RESTS.search(plain(text).replace("\u2019", "'").casefold()))
+
+
+def names_treadmill(text: str) -> bool:
+    """Whether the run is to be, or is, on one; not where it is told what was run, or what there is."""
+    words = plain(text).casefold()
+    return bool(_TREADMILL.search(words)) and not any(one.isdigit() for one in words)
+
+
 def _far_and_long(words: str) -> FarAndLong | None:
-    distances, times = (
-        list(_DISTANCE.finditer(words)),
-        [*_CLOCK.finditer(words)] or [*_MINUTES.finditer(words)],
-    )
+    distances = list(_DISTANCE.finditer(words))
+    times = next((found for one in (_CLOCK, _MINUTES, _DOTTED) if (found := [*one.finditer(words)])), [])
     if len(distances) != 1 or len(times) != 1:
         return None
     metres, told = _metres(distances[0]), times[0].groupdict()

@@ -6,6 +6,7 @@ Nothing is read from it: what may hold a fact (a number, a joint, a question) is
 import re
 from typing import Final, Literal
 
+from core.notation.body.directions import without_directions
 from core.notation.body.sides import joints_in
 from core.notation.text import plain
 
@@ -48,6 +49,8 @@ _KINDS: Final[tuple[tuple[Talk, re.Pattern[str]], ...]] = (
         re.compile(
             r"\b(?:can'?t|cannot|won'?t|couldn'?t|didn'?t) (?:make it|come|join|train|be there|work ?out)\b"
             r"|\b(?:missed|skipped) (?:the |today'?s |yesterday'?s |a )?(?:session|class|training|workout|day|one)\b"
+            r"|^\W*(?:(?:i'?m|i am|i'?ll be|we'?re|away|off|out|till then)\W+)*back (?:on |by |again )?(?:next )?"
+            r"(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)\w*\W*$"
         ),
     ),
     (
@@ -99,7 +102,8 @@ _CHEERFUL: Final = frozenset(
 def read_small_talk(text: str) -> Talk | None:
     """What kind of kindness it calls for; None where it may tell something that matters, or is anything else."""
     words = plain(text).replace("\u2019", "'").casefold()
-    if len(words) > _LONGEST or _MAY_TELL.search(words) or any(joints_in(words)):
+    told = without_directions(words)
+    if len(words) > _LONGEST or _MAY_TELL.search(words) or any(joints_in(told)):
         return None
     if text.strip() and set(text.strip()) <= _CHEERFUL:
         return "cheerful"

@@ -6,6 +6,7 @@ from typing import Any, Final
 
 from core.measures import AmountUnit
 from core.movements.lookup import catalogue
+from core.notation.ability_answers import SURELY_A_LOAD, takes_a_bar
 from core.understanding.marks import Mark
 from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
@@ -15,9 +16,6 @@ _MOST_REPS: Final = 1000
 _HEAVIEST_KG: Final = 500
 # More in a row with a load are a slip, or two numbers (estimate).
 _MOST_LOADED: Final = 100
-# From here on a bare number of a lift with a bar is its load: so many in a row are rare (common practice, no source).
-_SURELY_A_LOAD: Final = 40
-_BARBELL: Final = "barbell"
 _LETTERS: Final = 2
 _NAMES: Final = ("movement", "short_movement")
 # Of how many tokens the end of a clause counts between a number and what it is of; from how far on it is of nothing.
@@ -56,12 +54,23 @@ def _of_all(stretch: Stretch, named: Sequence[Mark]) -> tuple[Quantity, ...]:
 
 
 def surely_can(stretch: Stretch) -> bool:
-    """`Can only do like 3 push-ups`: a number of what they can do, of one movement."""
+    """`Can only do like 3 push-ups`, `my deadlift is 120`: a number of what they can do, of one movement."""
     words = stretch.words
+    if _tells_their_lift(stretch):
+        return True
     says_so = any(
         word in _CAN and after not in _ASKED_OF for word, after in zip(words, (*words[1:], ""), strict=True)
     )
     return says_so and len(_named(stretch)) == len(stretch.quantities("number", "reps")) == 1
+
+
+def _tells_their_lift(stretch: Stretch) -> bool:
+    """The load of one lift with a bar that is called theirs, or that the session doesn't have."""
+    named, numbers = _named(stretch), stretch.quantities(*_TELLING)
+    if not len(named) == len(numbers) == 1 or not _is_far_too_many(stretch, numbers[0], _movement(named[0])):
+        return False
+    theirs = stretch.marked.helps(named[0].start - 1, "self_word") is not None
+    return theirs or (stretch.context.session is None and stretch.is_whole)
 
 
 def _of_a_run(stretch: Stretch, named: Sequence[Mark]) -> tuple[Quantity, ...]:
@@ -227,7 +236,7 @@ def _one(
 def _times(stretch: Stretch, one: Quantity, *, is_lift: bool, squat: bool) -> Iterator[tuple[str, Any]]:
     """`80x5`, `5 x 80 kg` of a lift: the more is the load. Of anything else `3x10` is ten in a row."""
     first, second = one.value, one.second or 0.0
-    is_lift = is_lift or (squat and max(first, second) >= _SURELY_A_LOAD)
+    is_lift = is_lift or (squat and max(first, second) >= SURELY_A_LOAD)
     if one.unit:
         yield "load_kg", exact_kg(second)
         yield "reps", int(first)
@@ -251,10 +260,10 @@ def _is_load(stretch: Stretch, one: Quantity) -> bool:
 
 def _is_far_too_many(stretch: Stretch, one: Quantity, movement: str) -> bool:
     """`Back squat 150`, `squat 150`; but `60 thrusters`, `swings 100`, `squats 60` tell repetitions."""
-    if one.kind != "number" or one.value < _SURELY_A_LOAD:
+    if one.kind != "number" or one.value < SURELY_A_LOAD:
         return False
     before = [mark for mark in _named(stretch) if _movement(mark) == movement and mark.start < one.start]
-    barred = _takes_a_bar(movement) or (movement in _LOADED and _is_said_bare(stretch, before))
+    barred = takes_a_bar(movement) or (movement in _LOADED and _is_said_bare(stretch, before))
     return bool(before) and barred
 
 
@@ -267,12 +276,6 @@ def _is_said_bare(stretch: Stretch, named: Sequence[Mark]) -> bool:
 def _goes(movement: str) -> bool:
     """Whether it is counted in metres."""
     return catalogue().movement(movement).unit is AmountUnit.METRES
-
-
-@cache
-def _takes_a_bar(movement: str) -> bool:
-    variants = catalogue().movement(movement).variants
-    return any(hold.implement == _BARBELL for one in variants for hold in one.holds)
 
 
 @cache

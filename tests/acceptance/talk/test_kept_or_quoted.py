@@ -71,3 +71,56 @@ async def test_an_effort_and_what_hurts_are_both_kept(trond):
     await trond.hears("shoulder")
     await trond.says("/export")
     await trond.hears("Everything I've stored")
+
+
+@world
+async def kjell(crew):
+    """Has kettlebells and a version."""
+    person = await crew.has("Kjell")
+    await crew.gets("Tuesday\nAMRAP 15\n10 push-ups\n12 kettlebell swings @ 16/12 kg\n200 m run")
+    await person.presses("My version")
+    await person.hears("What do you have to train with?")
+    await person.says("two kettlebells of 16 kg")
+    await person.hears("Which is meant for you?")
+    await person.presses("The first (heavier)")
+    await person.hears("needs to spare")
+    await person.presses("No, all fine")
+    await person.hears("What do you weigh")
+    await person.says("80")
+    await person.hears("How many push-ups")
+    await person.says("25")
+    await person.hears("Your version")
+    return person
+
+
+async def test_two_questions_and_a_word_for_the_coach_are_each_answered(crew, kjell):
+    await kjell.says("when is class, what's the rest and tell my coach I liked it")
+    await crew.coach.hears("I liked it")
+    answer = await kjell.hears("No live class is planned")
+    assert "rest" in answer.text.rpartition("No live class")[2]
+    assert "Your coach in Harbour crew reads it" in answer.text
+
+
+async def test_a_bare_weight_is_of_what_is_there_and_what_was_not_is_said_not_to_have_been(kjell):
+    await kjell.says("sold the 12, got a 20")
+    answer = await kjell.hears("I hadn't noted anything of 12 kg")
+    assert "New: a kettlebell of 20 kg" in answer.text
+
+
+async def test_a_cramp_is_heard_beside_the_score(kjell):
+    await kjell.says("6+15 but got a cramp in my calf")
+    answer = await kjell.hears("A cramp: stop")
+    assert "6 rounds + 15" in (answer.text + (await kjell.hears("Noted")).text)
+
+
+async def test_another_run_is_no_score_and_an_easy_one_shows_nothing(kjell):
+    await kjell.says("ran 5k in 23:40 easy")
+    answer = await kjell.hears("4:44 a kilometre")
+    assert "something else than the session" in answer.text
+    assert "Kept" not in answer.text
+
+
+async def test_minutes_of_several_days_are_kept_for_each(kjell):
+    await kjell.says("tues and thurs 20 min")
+    answer = await kjell.hears("for Tuesday, 3 March")
+    assert "for Thursday, 5 March" in answer.text

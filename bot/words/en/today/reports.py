@@ -85,6 +85,10 @@ def hurt_noted(said: HurtNoted) -> Worded:
 
 @wording("en", FineNow)
 def fine_now(said: FineNow) -> Worded:
+    if not said.limits:
+        return Worded(
+            "Good: then I leave everything in. Warm up a little longer, and if a movement hurts, stop it and write me."
+        )
     what = limit_names(said.limits, {}).removeprefix("sore ")
     text = (
         "Good that it's fine now: I leave everything in. If your {what} speaks up, stop that movement and write me "
