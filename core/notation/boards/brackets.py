@@ -51,11 +51,12 @@ def read_brackets(
             facts_of_row |= take_effort(facts_of_row, told) | facts_of_row
             _take(strip, match)
             continue
+        in_so_many = piece.sets and piece.amount and _is_all_of(piece.sets * piece.amount, strip.text, match)
         says = piece.says_anything or piece.unit
         sides = piece.amount and (piece.per_side or piece.amount == piece.second_amount)
         counted_again = sides and not piece.sets and _DIGIT.search(_outside(strip.text, match))
         if "work_s" not in facts and (
-            piece.meaning or piece.unread or piece.notes or not says or counted_again
+            piece.meaning or piece.unread or piece.notes or not says or counted_again or in_so_many
         ):
             notes.append((match.start(), row.text[match.start(1) : match.end(1)].strip()))
             _fill(strip, match.start(), match.end(), NOTE)
@@ -68,6 +69,12 @@ def read_brackets(
 def _take(strip: Strip, bracket: re.Match[str]) -> None:
     """Takes a bracket away, but for the place of a pace in it, which is a note already."""
     _fill(strip, *bracket.span(), NOTE if NOTE in bracket[1] else Strip.MARK)
+
+
+def _is_all_of(amount: float, text: str, bracket: re.Match[str]) -> bool:
+    """Whether a bracket parts what stands in front of it: `120 m shuttle run (6 x 20)`."""
+    told = re.search(r"(?<![0-9.x])[0-9]{1,5}(?![0-9.]|\s?x)", _outside(text, bracket))
+    return told is not None and float(told[0]) == amount
 
 
 def _outside(text: str, bracket: re.Match[str]) -> str:

@@ -101,10 +101,10 @@ ASIDE = re.compile(
 
 # What some can't do, or haven't got, is asked in front of what they do instead: `no rower? 400 m run`.
 LACKS: Final = (
-    r"(?:no|without(?: an?)?|can'?t(?: do)?|cannot(?: do)?|don'?t have(?: an?)?|haven'?t(?: got)?(?: an?)?)"
+    r"(?:no|without(?: an?)?|ca(?:n'?|nno)t(?: do)?|do(?:n'?| no)t have(?: an?)?|have(?:n'?| no)t(?: got)?(?: an?)?)"
     r" [a-z][a-z '\-]{1,24}\?"
 )
-FOR_SOME = re.compile(rf"^\W*{LACKS}[^.;]*[^\W_][^.;]*")
+FOR_SOME = re.compile(rf"(?:^\W*|(?<=[.;!]\s)){LACKS}[^.;]*[^\W_][^.;]*")
 
 BETWEEN = re.compile(r"^\W*between\s?:\s?(.+?)\W*$")
 

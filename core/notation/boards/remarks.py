@@ -34,7 +34,8 @@ _IF_NOT = re.compile(
     r"(?:(?:have|has|do|can|is)n'?t|have not|can'?t|cannot|not|no(?:ne|thing|body)?)\b)"
 )
 _FOR_SOME = re.compile(rf"(?:no|without(?: an?)?) [a-z][a-z \-]{{1,20}}?\s?=\s?\w|{LACKS}\s?\w")
-_INSTEAD = re.compile(r"\binste?a?d\b(?! of)")
+# `unbroken or 5 burpee penalty`
+_INSTEAD = re.compile(r"\binste?a?d\b(?! of)|\bpenalt(?:y|ies)\b")
 # What singles are where something is lifted: `then singles`, `the single should be heavy`.
 _IN_ONES = frozenset(("single", "singles"))
 _ONE = re.compile(r"\b(?:the|a|an|and|then|heavy|top|last|daily)\s(?:[a-z]+\s)?singles?\b")

@@ -27,6 +27,7 @@ from core.notation.boards.ladders import with_an_end
 from core.notation.boards.lone import read_lone
 from core.notation.boards.reading import Reading
 from core.notation.boards.respelling import respelled
+from core.notation.boards.rows import COLON
 from core.notation.boards.sharing import share_load
 from core.notation.boards.stations import bound, is_rest, resting_station, share_station, station_alone
 from core.notation.boards.unread import Stretch, guessed_kind, joined
@@ -282,10 +283,13 @@ def _read_pieces(
 
 
 def _add_stages(reading: Reading, stages: list[Piece]) -> None:
-    """Each stage is a line; what stands in front and says only what is done is done in all: `Row: 1-2-1 min`."""
+    """Each stage is a line; what stands in front says what is done in all, and how long: `12 min run: 1-2-1 min`."""
     last = reading.pieces[-1] if reading.pieces else None
-    if last and last.meaning and not (last.says_anything or last.unread):
+    in_all = last and last.unit is AmountUnit.SECONDS and COLON.match(reading.row.text, last.end)
+    if last and last.meaning and (in_all or not last.says_anything) and not last.unread:
         reading.pieces.pop()
+        if in_all:
+            reading.notes.append(last.text)
         stages = [replace(one, meaning=one.meaning or last.meaning) for one in stages]
     reading.pieces += stages
 

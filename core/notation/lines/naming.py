@@ -17,8 +17,8 @@ SIDE = re.compile(
 )
 _LEFT = re.compile(r"\b(?:left|right)\b")
 _MANNERS = re.compile(
-    r"\b(?:synchro(?:nised|nized)?|sync|practice|drills?|easy|slow(?:ly)?|steady|strong|strict|controlled|brisk|fast|light(?:er)?|heavier|(?:up)?hill"
-    r"|moderate|gentle|gently|recovery|hard|quick|heavy|erg|machine|total|zone [1-5]|z[1-5]"
+    r"\b(?:synchro(?:nised|nized)?|sync|practice|drills?|easy|slow(?:ly)?|steady|strong|strict|controlled|brisk|fast(?:er)?|quick(?:er|ly)?|light(?:er)?|heavier|(?:up)?hill"
+    r"|moderate|gentle|gently|recovery|hard|heavy|erg|machine|total|zone [1-5]|z[1-5]"
     r"|unbroken|full range|chest to floor|body ?weight|bw"
     r"|(?:for|in) (?:the )?(?:remaining time|time (?:left|remaining))"
     r"|(?:forwards?|fwd|backwards?|bwd|back)(?:\s?(?:and|&|/|\+)\s?(?:forwards?|fwd|backwards?|bwd|back))+)(?!\w)"

@@ -16,8 +16,9 @@ _PARTING = re.compile(
 _JOINED = re.compile(r"\s(?:and|&|plus)\s|\swith\s(?=[0-9]{1,2}\s?x)|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
 # `500-400-300 m row`, `1-2-3-2-1 min row`, `1'-2'-3' row`: as many lines
 _STAGES = re.compile(
-    r"^(?P<front>\s*(?:[a-z]+\s){0,3})(?P<numbers>[0-9]{1,4}(?:\s?(?:min|s|m|')?\s?-{1,3}\s?[0-9]{1,4}){2,9})\s?"
-    r"(?P<rest>(?:k?m(?:\s[a-z]|\s*$)|min(?:ute)?s?\b|sec(?:ond)?s?\b|s\b|').*)$"
+    r"^(?P<front>\s*(?:[a-z]+\s){0,3})(?P<numbers>[0-9]{1,4}(?:\s?(?:min|s|m|')?\s?-{1,3}\s?[0-9]{1,4}){2,9}"
+    r"|[1-9][0-9]{2,3}(?:\s[1-9][0-9]{2,3}){2,9})\s?"
+    r"(?P<rest>(?:k?m(?:et(?:re|er)s)?(?:\s[a-z]|\s*$)|min(?:ute)?s?\b|sec(?:ond)?s?\b|s\b|').*|\s*)$"
 )
 _BETWEEN_STAGES = re.compile(r"(?<=[0-9]\smin|[0-9]\ssec)\s-\s(?=[0-9]{1,3}\s(?:min|sec)\b)")
 # `skips / sit-ups` under a scheme; behind an amount it is a choice
@@ -97,9 +98,8 @@ def _stages(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Pie
     stages = _STAGES.match(text)
     if stages is None:
         return []
-    each = (
-        f"{stages['front']}{number} {stages['rest']}" for number in re.findall("[0-9]+", stages["numbers"])
-    )
+    unit_told = stages["rest"].strip() or ("" if "-" in stages["numbers"] else "m")
+    each = (f"{stages['front']}{number} {unit_told}" for number in re.findall("[0-9]+", stages["numbers"]))
     pieces = [replace(read_piece(one, start, lexicon, unit), end=start + len(text)) for one in each]
     timed = all(piece.unit in {AmountUnit.SECONDS, AmountUnit.METRES} for piece in pieces)
     understood = all((piece.meaning or timed) and not piece.unread for piece in pieces)

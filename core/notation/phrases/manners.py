@@ -50,6 +50,10 @@ _MANNERS = re.compile(
                 r"(?: (?:as you (?:like|want|wish)|however you (?:like|want)|evenly|between you|as needed))?\b"
             ),
             r"\bone (?:works?|partner works),? (?:the other|one)(?: partner)? rests?\b",
+            (
+                r"\b(?:only )?(?:one|1)(?: person| partner| athlete)? (?:(?:works?|moves?|rows?|runs?|goes) at a time"
+                r"|person works|working\b)"
+            ),
             r"\bno (?:time )?(?:cap|limit)\b",
             _EVEN,
         )

@@ -50,7 +50,7 @@ OF_SCORE: tuple[Phrase, ...] = (
     # without a score
     phrase(r"\bnot (?:for|against) (?:time|the clock)\b|\bnft\b", says(format=Format.QUALITY)),
     phrase(r"\bfor (?:quality|good form|form)\b", says(format=Format.QUALITY)),
-    phrase(r"\bmobility\b(?: work| session| flow| only)?", says(format=Format.QUALITY)),
+    phrase(r"(?<!\+\s)(?<!and\s)\bmobility\b(?: work| session| flow| only)?", says(format=Format.QUALITY)),
     phrase(
         r"\b(?:not (?:for (?:a )?)?scored?|no scores?|unscored|don't score(?: it| this)?)\b",
         says(scored=False),

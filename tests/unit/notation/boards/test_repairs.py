@@ -12,6 +12,7 @@ REPAIRS = [
     ("A1 floor—sorry, bench press 8-10", "A1 , bench press 8-10"),
     ("5 rounds, make that 4 rounds of 10 burpees", "4 rounds of 10 burpees"),
     ("towel pull-ups? lol no", ""),
+    ("max box jumps in what is left... NO scrap that, rest", "rest"),
     ("200 m run & 12 get-ups... joking. 200 m run & 12 swings", "200 m run & 12 swings"),
     ("plank... no we have no mats. Wall sit 3 x 40 s", "Wall sit 3 x 40 s"),
 ]

@@ -270,3 +270,21 @@ def test_whoever_jogs_at_rest_runs():
 def test_how_even_all_are_to_be_is_said_of_the_line(even):
     (block,) = blocks_of(f"6 x 400 m, 90 s rest, {even}")
     assert block.lines[0].notes == even
+
+
+@pytest.mark.parametrize("told", ["200 400 600 400 200", "200-400-600-400-200"])
+def test_distances_behind_each_other_are_stages_whatever_stands_between(told):
+    (block,) = blocks_of(f"run {told}, 90 s walk after each one")
+    assert [line.amount for line in block.lines] == [200, 400, 600, 400, 200]
+    assert block.rest_s == 90
+
+
+def test_the_minutes_of_all_stages_are_no_stage():
+    (block,) = blocks_of("12 min fartlek: 1-2-3-2-1 min hard, 1 min easy between")
+    assert [line.amount for line in block.lines] == [60, 120, 180, 120, 60]
+    assert "12 min fartlek" in block.notes
+
+
+def test_what_is_done_beside_a_run_is_a_line():
+    found = read("10 min run + mobility").session.blocks[0]
+    assert [line.movement for line in found.lines] == ["run", "warm-up flow"]

@@ -21,6 +21,9 @@ def lines_of(text):
         ("15 cal row - no rower: 200 m run", "no rower: 200 m run"),
         ("8 deadlifts, no bar: single-leg deadlift", "no bar: single-leg deadlift"),
         ("10 box jumps, step-ups instead for your knees", "step-ups instead for your knees"),
+        ("20 double-unders. cant do doubles? 80 singles.", "cant do doubles? 80 singles"),
+        ("9 squats. *unbroken squats or 5 burpee penalty*", "unbroken squats or 5 burpee penalty"),
+        ("120 m shuttle run (6 x 20)", "6 x 20"),
     ],
 )
 def test_what_only_some_do_is_said_beside_the_line(row, note):
@@ -112,3 +115,9 @@ def test_a_sentence_behind_a_line_in_its_row_says_how_it_is_done():
         "A. Push-up, 3 x 6. Raise your hands on a bench if it is too much.\nB. Dip, 3 x 8"
     )
     assert (first.notes, second.notes) == ("Raise your hands on a bench if it is too much", None)
+
+
+@pytest.mark.parametrize("said", ["one works at a time", "only 1 person works", "one working"])
+def test_who_works_is_said_of_the_part(said):
+    (block,) = read(f"In pairs, AMRAP 20, {said}\n10 burpees").session.blocks
+    assert said in block.notes.lower()
