@@ -126,6 +126,7 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: Zo
         for one in everybody
     }
     looked_at = {record.id: await uow.oks.given(record.id, record.revision) for record in posted}
+    no_session = await stopped(uow, athletes)
     met = [one for one in await meetings_on(uow, group.id, day) if one.occurrence.ends <= now]
     return Digest(
         group=group.title,
@@ -135,14 +136,15 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: Zo
         needs=tuple(
             one.person.name
             for one in athletes
-            if any(
+            if one.person.name not in no_session
+            and any(
                 needs_coach(versions.get((r.id, one.person_id))) and one.person_id not in looked_at[r.id]
                 for r in posted
                 if r.state is SessionState.POSTED
             )
         ),
         arriving=await arriving(uow, athletes),
-        stopped=await stopped(uow, athletes),
+        stopped=no_session,
         words=await words_for_coach(uow, group, day, athletes),
         above=await far_above(uow, posted, athletes),
         strained=await strained(uow, posted, athletes),

@@ -34,7 +34,7 @@ from core.desk.commands import MyVersion
 from core.desk.days import RECENT
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
-from core.desk.sessions.landing import Tried, as_needed, in_need, try_on_group
+from core.desk.sessions.landing import Tried, in_need, try_on_group
 from core.desk.sessions.says import WhoGetsWhat
 from core.desk.talk.passing_on import seen_of
 from core.desk.versions.says import VersionReleased
@@ -66,11 +66,17 @@ async def see_needs(visit: Visit, command: SeeNeeds) -> Outcome:
 async def still_needing(visit: Visit, record: SessionRecord) -> Needing | None:
     """Who needs the coach for this session; None where nobody does (any more), and nobody was stopped."""
     tried, _ = await try_on_group(visit, record)
-    people = tuple(map(as_needed, await in_need(visit, record, tried)))
+    people = tuple(await in_need(visit, record, tried))
     stopped = tuple(one.person.name for one in tried if isinstance(one.version, Withheld))
     if not people and not stopped:
         return None
-    return Needing(session_id=record.id, of=await named(visit, record), people=people, stopped=stopped)
+    return Needing(
+        session_id=record.id,
+        revision=record.revision,
+        of=await named(visit, record),
+        people=people,
+        stopped=stopped,
+    )
 
 
 async def named(visit: Visit, record: SessionRecord) -> SessionNamed:
@@ -97,8 +103,8 @@ async def who_needs_me(visit: Visit) -> Outcome | None:
     found = [one for one in [await still_needing(visit, record) for record in records] if one]
     if not found:
         return visit.told(NobodyNeedsYou(sessions=tuple([await named(visit, one) for one in records])))
-    several = len(found) > 1
-    return sum([visit.told(one.model_copy(update={"among_others": several})) for one in found], Outcome())
+    later = (one.model_copy(update={"is_later": True, "stopped": ()}) for one in found[1:] if one.people)
+    return sum([visit.told(one) for one in (found[0], *later)], Outcome())
 
 
 @admitted

@@ -107,14 +107,15 @@ class NobodyNeedsYou(Said):
 class Needing(Said):
     """Who needs the coach for which session; `stopped`: who has no session today.
 
-    `among_others`: other sessions are told of beside it, so a name alone would be of any.
+    `is_later`: another session comes before it, and is told in full.
     """
 
     session_id: int
+    revision: int
     of: SessionNamed
     people: tuple[InNeed, ...]
     stopped: tuple[str, ...] = ()
-    among_others: bool = False
+    is_later: bool = False
 
 
 class AthleteCard(Said):

@@ -16,7 +16,7 @@ from core.forecast.people import People
 from core.forecast.today import version_today
 from core.forecast.values import GroupOutlook
 from core.movements.lookup import catalogue
-from core.scaling.needs import calling, gravity
+from core.scaling.needs import calling, first_of_each
 from core.scaling.questions import next_question
 from core.scaling.values import Ask, NeedsCoach, Version, Withheld
 from core.sessions.values import Session
@@ -82,10 +82,10 @@ async def _try_on(theirs: Visit, record: SessionRecord, *, held: bool) -> Tried 
     return Tried(theirs.person, profile, version, held)
 
 
-async def in_need(visit: Visit, record: SessionRecord, tried: Sequence[Tried]) -> list[Tried]:
+async def in_need(visit: Visit, record: SessionRecord, tried: Sequence[Tried]) -> list[InNeed]:
     """Whom a coach should look at, and hasn't yet, as something needs them or their versions are held.
 
-    Those whose health asks for it come first, then by how grave it is.
+    The gravest come first; of equally grave ones, those who have it to themselves.
     """
     done = await visit.uow.oks.given(record.id, record.revision)
     found = [
@@ -93,17 +93,15 @@ async def in_need(visit: Visit, record: SessionRecord, tried: Sequence[Tried]) -
         for one in tried
         if isinstance(one.version, Version) and (needs_of(one) or one.held) and one.person.id not in done
     ]
-    return sorted(found, key=lambda one: [gravity(need) for need in needs_of(one)[:1]])
+    firsts = zip(found, first_of_each([needs_of(one) for one in found]), strict=True)
+    return [
+        InNeed(person=one.person.id, name=one.person.name, first=first and first.need, held=one.held)
+        for one, first in sorted(firsts, key=lambda pair: pair[1].place if pair[1] else ())
+    ]
 
 
 def needs_of(one: Tried) -> tuple[NeedsCoach, ...]:
     return calling(one.version.needs_coach) if isinstance(one.version, Version) else ()
-
-
-def as_needed(one: Tried) -> InNeed:
-    """Why a coach should look at somebody, as it is told."""
-    first = next(iter(needs_of(one)), None)
-    return InNeed(person=one.person.id, name=one.person.name, first=first, held=one.held)
 
 
 def expected_of(session: Session, tried: Sequence[Tried], year: int) -> GroupOutlook | None:

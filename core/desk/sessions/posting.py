@@ -12,7 +12,7 @@ from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostSess
 from core.desk.days import day_meant, days_of_title, group_clock_named, own_days, today_in, zone_of
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
-from core.desk.sessions.landing import as_needed, expected_of, in_need, try_on_group
+from core.desk.sessions.landing import expected_of, in_need, try_on_group
 from core.desk.sessions.reading import board_of, marked_board, unread_lines, what_counts, with_notes
 from core.desk.sessions.says import (
     DraftOver,
@@ -136,7 +136,7 @@ async def read_back(
         corrected=read.corrected,
         is_unscored=read.is_unscored,
         view=view_of(made),
-        needs=tuple(map(as_needed, needing)),
+        needs=tuple(needing),
         waiting=waiting,
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),

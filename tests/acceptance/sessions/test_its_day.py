@@ -29,7 +29,9 @@ async def test_who_is_needed_is_told_by_the_day_of_each_session(crew, ilse, post
     assert await offered(crew, "Saturday") == ["Post now", "Post Sat 06:00"]
     await crew.coach.says("who needs me?")
     needing = await crew.coach.hears("These people need you")
-    assert {"Ilse · Wed", "Ilse · Sat"} <= {*needing.labels}
+    assert needing.labels == ["Ilse", "Who needs you Saturday"]
+    await crew.coach.presses("Who needs you Saturday", on=needing)
+    assert "Saturday, not posted yet" in (await crew.coach.hears("These people need you")).text
 
 
 async def test_a_morning_that_has_a_session_is_not_offered_again(crew):

@@ -2,12 +2,14 @@
 
 from decimal import Decimal
 
-from core.scaling.needs import calling
+from core.scaling.needs import calling, first_of_each, gravity
 from core.scaling.values import Because, Change, NeedsCoach
 
 
 def need(change, because, **more):
-    return NeedsCoach(block=1, line=1, written="10 rows", change=change, because=because, **more)
+    return NeedsCoach(
+        **{"block": 1, "line": 1, "written": "10 rows", "change": change, "because": because} | more
+    )
 
 
 def test_who_may_do_more_of_what_is_written_needs_nobody():
@@ -32,3 +34,14 @@ def test_what_a_body_asks_comes_first_then_what_has_nothing_safe():
         another,
         heavier,
     )
+
+
+def test_what_most_share_goes_behind_what_somebody_has_alone():
+    bar = need(Change.MOVEMENT, Because.NOT_OWNED, line=4)
+    overhead = need(Change.MOVEMENT, Because.LIMIT, line=3)
+    nothing = need(Change.REST, Because.NO_SAFE_OPTION, line=4)
+    firsts = first_of_each([(bar,), (bar, overhead), (), (bar, nothing), (bar,)])
+    assert [one and one.need for one in firsts] == [bar, overhead, None, nothing, bar]
+    told = sorted((one for one in firsts if one), key=lambda one: one.place)
+    assert [one.need for one in told] == [nothing, overhead, bar, bar]
+    assert [gravity(one.need) for one in told] == sorted(gravity(one.need) for one in told)

@@ -5,7 +5,7 @@ from typing import Final
 
 from bot.words.en.coaching.faults import about as noted
 from bot.words.en.coaching.faults import lift
-from bot.words.en.sessions.landing import names_by_why
+from bot.words.en.sessions.landing import by_why, rows_by_why
 from bot.words.en.talk.passing_on import in_their_words
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import limit_names, need_words, what_words
@@ -20,6 +20,8 @@ from core.desk.coaching.commands import (
     MakeStanding,
     OrderLine,
     PutVolumeFirst,
+    SeeNeeds,
+    SeeWhoGetsWhat,
 )
 from core.desk.coaching.ordering_says import NothingToLookAt
 from core.desk.coaching.says import (
@@ -51,28 +53,34 @@ _A_SCREEN: Final = 9
 
 @wording("en", Needing)
 def needing(said: Needing) -> Worded:
-    day = f" · {said.of.day:%a}" if said.among_others else ""
+    if said.is_later:
+        return needing_later(said)
     shown = said.people[:_A_SCREEN]
     buttons = [
-        Button(one.name[:40] + day, LookAtAthlete(session=said.session_id, person=one.person))
-        for one in shown
+        Button(one.name[:40], LookAtAthlete(session=said.session_id, person=one.person)) for one in shown
     ]
     parts = [for_session(said.of)]
-    if said.people:
-        whys = bullets(
-            [
-                fill("{names}: {why}", names=listed(names), why=why)
-                for why, names in names_by_why(shown).items()
-            ]
-        )
-        more = len(said.people) - len(shown)
-        left = f"\nAnd {more} more, less pressing: they follow with your OKs." if more else ""
-        tap = "Tap one to see what I'd give them, and change it if you like."
-        parts.append(f"These people need you:\n{whys}{left}\n{tap}")
     if said.stopped:
         stopped = "No session today: {names}. I've told them how to go on; a kind word from you may help."
         parts.append(fill(stopped, names=listed(said.stopped)))
-    return Worded("\n\n".join(parts), tuple(in_rows(buttons, 3)))
+    if said.people:
+        rows = rows_by_why(said.people)
+        more = "" if len(said.people) == len(shown) else " Whoever has no button yet gets one as you say OK."
+        tap = f"Tap one to see what I'd give them, and change it if you like.{more}"
+        parts.append(f"These people need you:\n{bullets(rows[:_A_SCREEN])}\n{tap}")
+    rows_of_buttons = in_rows(buttons, 3)
+    if len(said.people) > len(shown):
+        gets = SeeWhoGetsWhat(session=said.session_id, revision=said.revision)
+        rows_of_buttons.append((Button("Who gets what", gets),))
+    return Worded("\n\n".join(parts), tuple(rows_of_buttons))
+
+
+def needing_later(said: Needing) -> Worded:
+    """A session behind another in one line."""
+    need = "1 needs" if len(said.people) == 1 else f"{len(said.people)} need"
+    text = f"{for_session(said.of)}: {need} you, {escape(by_why(said.people))}."
+    see = SeeNeeds(session=said.session_id, revision=said.revision)
+    return Worded(text, ((Button(f"Who needs you {said.of.day:%A}", see),),))
 
 
 def for_session(one: SessionNamed) -> str:

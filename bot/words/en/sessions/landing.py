@@ -30,6 +30,23 @@ def by_why(needs: Sequence[InNeed]) -> str:
     return f"{told}; and {more} more" if more > 0 else told
 
 
+def rows_by_why(needs: Sequence[InNeed]) -> list[str]:
+    """`another kind instead of “10 pull-ups”: Bo, Finn and 12 more`: for each reason a handful; HTML."""
+    names: dict[tuple[str, str | None], list[str]] = defaultdict(list)
+    for one in needs:
+        names[in_four_words(one), None if one.held or not one.first else one.first.written].append(one.name)
+    return [
+        fill("{names}: {why}", names=a_handful(some), why=f"{why} (“{line}”)" if line else why)
+        for (why, line), some in names.items()
+    ]
+
+
+def a_handful(names: Sequence[str]) -> str:
+    """The first few by name, the others counted; plain text."""
+    more = len(names) - A_HANDFUL
+    return listed([*names[:A_HANDFUL], f"{more} more"] if more > 1 else [*names])
+
+
 def names_by_why(needs: Sequence[InNeed]) -> dict[str, list[str]]:
     names: dict[str, list[str]] = defaultdict(list)
     for one in needs:
