@@ -54,6 +54,8 @@ def way_of_all(rows: Iterable[Row], lexicon: Lexicon) -> Meaning | None:
     if not ways:
         on_foot = _FAR.search(text) or _JOGGED.search(told)
         return lexicon.exact("run") if on_foot and not found else None
+    if {one.movement for one in ways} == {"run", "walk"}:
+        return lexicon.exact("run")
     if len({one.movement for one in ways}) > 1:
         return None
     same = len({one.variant for one in ways}) == 1
@@ -71,10 +73,11 @@ def way_for(piece: Piece, way: Meaning | None, lexicon: Lexicon) -> Meaning | No
     return lexicon.exact(way.movement if way else "run") if way is None or is_far(piece) else way
 
 
-def take_metres(piece: Piece, beside: Iterable[str]) -> None:
-    """`8 x 400 @ 5k pace`, `6x400 w 90s jog`: hundreds at a pace, or with a jog `beside` them, are metres."""
+def take_metres(piece: Piece, beside: Iterable[str], way: Meaning | None) -> None:
+    """`8 x 400 @ 5k pace`, `6x400 w 90s jog`: hundreds at a pace, with a jog `beside` them or among runs."""
     bare = piece.sets and piece.unit is None and not (piece.meaning or piece.unread)
-    run = is_paced(" ".join(piece.notes).lower()) or any(map(_ON_FEET.search, beside))
+    told = is_paced(" ".join(piece.notes).lower()) or any(map(_ON_FEET.search, beside))
+    run = told or (way is not None and way.movement == "run")
     if bare and (piece.amount or 0) >= _SHORTEST_RUN_M and run:
         piece.unit = AmountUnit.METRES
 

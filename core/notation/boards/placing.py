@@ -30,7 +30,7 @@ def go_the_way(reading: Reading, draft: Draft | None, around: Around) -> None:
     """Gives what names nothing the way in which all of the board goes."""
     for piece in reading.pieces:
         gone = (one.text.lower() for one in reading.pieces if one.meaning and one.meaning.goes)
-        take_metres(piece, (*reading.notes, *gone))
+        take_metres(piece, (*reading.notes, *gone), around.way)
         heads = COLON.match(reading.row.text, piece.end) or frames(piece, reading, draft)
         if goes_that_way(piece, around.way) and not (heads or _is_awaited(piece, draft)):
             piece.meaning = way_for(piece, around.way, around.lexicon)

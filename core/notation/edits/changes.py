@@ -133,7 +133,7 @@ def _one_by_one(text: str, wishes: tuple[Wish, ...], on: _On) -> Changed:
     left: list[Wish] = []
     beside = ""
     for wish in wishes:
-        told = on.retold(text, wish.words)
+        told = on.retold(text, wish.words) or on.renumbered(text, wish.words)
         done = on.done(text, tuple(one._replace(beside=beside) for one in wish.edits)) or (told and told.text)
         beside = (
             next((_changed_by(one) for one in wish.edits if one.verb != "add"), beside) if done else beside

@@ -10,6 +10,7 @@ from core.notation.boards.row_reader import read_row
 from core.notation.boards.session import read_session
 from core.notation.boards.writing import write_line
 from core.notation.edits.becoming import Carry, become
+from core.notation.edits.parts import called, line_of, part_in_front, without_part
 from core.notation.edits.placing import added, moved, of_part, put_behind
 from core.notation.edits.rewording import reworded
 from core.notation.edits.spots import Spot, piece_of, readings, spot_meant, spots_named
@@ -53,25 +54,64 @@ def edited(
 
     `carry` tells how much of a movement stands for the old one where they don't count in the same.
     """
-    known = lexicon(movements)
-    if edit.verb == "add":
-        return checked(text, added(text, edit, movements, unit), movements, unit)
-    if edit.verb in {"move", "out"}:
-        return checked(text, moved(text, edit, movements, unit), movements, unit)
-    if edit.verb == "drop":
-        dropped = _dropped(text, edit, known, unit) or reworded(text, edit, movements, unit)
-        return checked(text, dropped, movements, unit)
-    for target, new in _partings(edit, known, unit):
+    return checked(text, _after(text, edit, movements, unit, carry), movements, unit)
+
+
+def _after(text: str, edit: Edit, movements: Catalogue, unit: MassUnit, carry: Carry | None) -> str | None:
+    """The text with the change, whether or not it can be read."""
+    match edit.verb:
+        case "name":
+            return called(text, edit.new, movements, unit)
+        case "add":
+            return added(text, edit, movements, unit)
+        case "move" | "out":
+            return moved(text, edit, movements, unit)
+        case "drop":
+            line = _dropped(text, edit, lexicon(movements), unit)
+            part = line or without_part(text, edit.target, movements, unit)
+            return part or reworded(text, edit, movements, unit)
+    return _otherwise(text, edit, movements, unit, carry)
+
+
+def _otherwise(
+    text: str, edit: Edit, movements: Catalogue, unit: MassUnit, carry: Carry | None
+) -> str | None:
+    """What is there becomes another: a line, a part that is named, else how the work is done."""
+    for target, new in _partings(edit, lexicon(movements), unit):
         changed = _changed(text, target, new, edit, movements, unit, carry)
-        if done := checked(text, changed, movements, unit):
-            return done
-    changed = _with_fact(text, edit, movements, unit) or reworded(text, edit, movements, unit)
-    return checked(text, changed, movements, unit)
+        if checked(text, changed, movements, unit):
+            return changed
+    told = part_told(text, edit, movements, unit)
+    if told is not None:
+        return _of_part(text, *told, movements, unit)
+    return _with_fact(text, edit, movements, unit) or reworded(text, edit, movements, unit)
+
+
+def part_told(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> tuple[list[int], str] | None:
+    """The parts that are named in front of what they become, [] where the text has none such; None where none is."""
+    session = read_session(text, movements, unit).session
+    if session is None or edit.verb != "change":
+        return None
+    told = part_in_front(edit.target or edit.new, session)
+    if told is None or (edit.target and told[1]):
+        return None
+    return told[0], edit.new if edit.target else told[1]
+
+
+def _of_part(text: str, parts: list[int], new: str, movements: Catalogue, unit: MassUnit) -> str | None:
+    """`Make the warm-up 15 min`: the amount of the one line that it consists of."""
+    spot = line_of(text, parts[0], movements, unit) if len(parts) == 1 else None
+    told = piece_of(new, lexicon(movements), unit)
+    if spot is None or told.unread or told.is_loose or not told.says_anything:
+        return None
+    as_told = _written(become(spot.piece, told, None), replace(spot, alone=True), movements, unit)
+    return put(text, spot, as_told)
 
 
 def names_a_line(text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> bool:
     """Whether the wish is about a line of the text, even if it can't be carried out."""
-    return bool(_lines_named(text, edit, lexicon(movements), unit))
+    told = part_told(text, edit, movements, unit)
+    return bool(_lines_named(text, edit, lexicon(movements), unit) or (told and told[0]))
 
 
 def fact_in(words: str, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> Edit | None:
@@ -104,7 +144,7 @@ def _of_the_work(text: str, spots: list[Spot], movements: Catalogue, unit: MassU
 
 
 def _lines_named(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> list[Spot]:
-    if edit.verb in {"add", "move", "out"}:
+    if edit.verb in {"add", "move", "out", "name"}:
         return []
     targets = [piece_of(edit.target, known, unit)] if edit.verb == "drop" else []
     targets += [target for target, _ in _partings(edit, known, unit)]
@@ -210,7 +250,7 @@ def _fact(edit: Edit, known: Lexicon, unit: MassUnit) -> tuple[str | None, float
     target = edit.target.lower()
     words = f"{target} {edit.new}".lower() if not _BLOCK_WORDS.match(target) else edit.new.lower()
     reading = read_row(plain_row(_IT.sub("", words.strip())), known, unit)
-    if reading.unread or any(piece.meaning and piece.says_anything for piece in reading.pieces):
+    if reading.unread or any(one.says_anything and (one.meaning or one.sets) for one in reading.pieces):
         return None, 0  # `the cap should be 18 min and the snatches 8` is more than a cap
     said: Facts = reading.facts
     if "cap_s" in said and "rounds" in said:

@@ -22,7 +22,10 @@ _BEGINS = (
     r"|i(?:'d| would) (?:like|rather)(?: to)?|we(?:'ll| will| should)|you (?:can|could))\W+)*"
 )
 _MAKE = r"(?:make|change|set|turn|switch|adjust|update|reduce|raise|lower|increase|cut|drop|bump|put|scale)"
-_DROP = r"(?:drop|remove|delete|skip|cut|scrap|forget|bin|ditch|lose|take (?:out|away|off)|leave out|kick out|no more)"
+_DROP = (
+    r"(?:drop|remove|delete|skip|cut|scrap|forget|bin|ditch|lose|take (?:out|away|off)|leave out|kick out|no more"
+    r"|no(?= (?:warm|cool|wu\b|cd\b|finisher)))"
+)
 _ADD = r"(?:add|put|throw|stick|include|insert|do|have)(?: also| in| on| back)*"
 _PART = r"(?:warm|cool|main|skill|strength|part|block|first|second|third|last|finisher|workout)[\w -]{0,14}"
 _LAST = r" (?:to|into) it"
@@ -43,7 +46,7 @@ _THE = r"(?:the |those |all (?:the )?|that |my )?"
 _FROM = rf"(?:,? (?:and )?not (?:to |in |into |of |part of )?{_THE}(?P<o>[a-z][\w -]{{1,20}}))?"
 
 
-Verb = Literal["change", "swap", "drop", "add", "move", "out"]
+Verb = Literal["change", "swap", "drop", "add", "move", "out", "name"]
 # Where a line is added that is named by its place alone.
 START: Final = "^"
 END: Final = "$"
@@ -75,6 +78,10 @@ class Wish(NamedTuple):
 
 # The first that fits decides; `change` without a word between is parted where the name of a movement ends.
 _SHAPES: tuple[tuple[Verb, str], ...] = (
+    (
+        "name",
+        r"(?:call|name|title|rename) (?:it|this|that|the (?:session|workout|board|day))(?: to| as)? (?P<n>.+)(?P<t>)",
+    ),
     ("out", rf"{_THE}(?P<t>.+?) {_STANDS}(?:after|behind|outside(?: of)?) {_THE}(?P<n>{_FORM}){_NOT_IN}"),
     ("out", rf"{_THE}(?P<t>.+?) (?:is|are|as|should be|comes? as|goes? as) {_OWN_PART}(?P<n>)(?:,? .*)?"),
     (

@@ -39,10 +39,6 @@ async def test_what_is_written_in_a_trial_is_forgotten_and_what_stands_around_it
         await unit.inbox.store([(1, 1, {})], NOW)
         async with unit.trial():
             assert await unit.inbox.store([(2, 1, {})], NOW) == 1
-        with pytest.raises(Boom):
-            async with unit.trial():
-                await unit.inbox.store([(3, 1, {})], NOW)
-                raise Boom
     assert await waiting(store) == 1
 
 

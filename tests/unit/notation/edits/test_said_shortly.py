@@ -100,3 +100,42 @@ def test_what_is_said_in_few_words_of_a_language_is_heard(words, line):
 
 def test_a_line_is_taken_away_politely():
     assert "run" not in after(PLAIN, "please to take away running")
+
+
+TRACK = """Thu track
+warm up 10 min easy jog
+6x400, 90s rest
+cooldown 5 min walk"""
+
+
+@pytest.mark.parametrize(
+    ("words", "gone", "come"),
+    [
+        ("drop the cooldown", ["cooldown 5 min walk"], []),
+        ("no warm up", ["warm up 10 min easy jog"], []),
+        ("call it Midweek grind", ["Thu track"], ["Thu: Midweek grind"]),
+        (
+            "drop the cooldown and call it Midweek grind",
+            ["Thu track", "cooldown 5 min walk"],
+            ["Thu: Midweek grind"],
+        ),
+        ("make it 8x400", ["6x400, 90s rest"], ["8x400, 90s rest"]),
+        ("make it 8x400, 2 min rest", ["6x400, 90s rest"], ["8x400, 120s rest"]),
+        ("make the warm up 15 min", ["warm up 10 min easy jog"], ["warm up 15 min jog (easy)"]),
+        ("cooldown 10 min", ["cooldown 5 min walk"], ["cooldown 10 min walk"]),
+    ],
+)
+def test_a_part_may_go_change_or_get_another_name(words, gone, come):
+    before, now = TRACK.splitlines(), after(TRACK, words).splitlines()
+    assert [row for row in before if row not in now] == gone
+    assert [row for row in now if row not in before] == come
+
+
+@pytest.mark.parametrize("words", ["make the warm up 15 min", "cooldown 10 min", "drop the cooldown"])
+def test_what_is_said_of_a_part_that_is_not_there_changes_no_other(words):
+    assert changed("Fri green\n12 min amrap\n10 swings\n10 push-ups", words, catalogue()) is None
+
+
+def test_a_new_name_keeps_the_day_the_session_is_for():
+    assert after(TRACK, "call it Friday fun").splitlines()[0] == "Friday fun"
+    assert after("12 min amrap\n10 swings", "call it Short one").splitlines()[0] == "Short one"
