@@ -37,6 +37,11 @@ class Pin(Value):
         """Whether it is what is not to be done, or is called after it: no run on the spot either."""
         return self.without is not None and set(self.without.split()) <= set(movement.split())
 
+    def meets(self, other: "Pin") -> bool:
+        """Whether there is a day on which both count."""
+        begins = max(self.since or date.min, other.since or date.min)
+        return begins <= min(self.until or date.max, other.until or date.max)
+
     def counts_on(self, day: date) -> bool:
         return (self.since is None or self.since <= day) and (self.until is None or day <= self.until)
 

@@ -1,6 +1,6 @@
-"""What coaches decided for single athletes, to what they said OK, and which weeks they call easy."""
+"""What coaches decided for single athletes or for all of a group, and to what they said OK."""
 
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 
 from sqlalchemy import RowMapping, bindparam, or_, select
 
@@ -22,29 +22,43 @@ def _order_of(row: RowMapping) -> CoachOrder:
     )
 
 
+_ORDER = tables.coach_order
+# Asked for every version, so it is built once.
+_OF_ALL = (
+    select(_ORDER)
+    .where(_ORDER.c.group_id == bindparam("group"), _ORDER.c.person_id.is_(None))
+    .where(_ORDER.c.undone_at.is_(None))
+    .order_by(_ORDER.c.id)
+)
+
+
 class CoachOrders(Repository):
     async def give(
         self,
         *,
         group_id: int,
-        person_id: int,
+        person_id: int | None,
         session_id: int | None,
         movement: str,
         pin: Pin,
         by_id: int,
         now: datetime,
     ) -> CoachOrder:
-        """Let this stand for the movement; what stood for it in the same place gives way."""
+        """Let this stand for the movement, for one athlete or (None) for all of the group.
+
+        What stood for it on the same days, in the same place, gives way.
+        """
         table = tables.coach_order
-        await self._change(
-            table,
+        same = (
             table.c.group_id == group_id,
-            table.c.person_id == person_id,
+            table.c.person_id == person_id if person_id else table.c.person_id.is_(None),
             table.c.session_id == session_id if session_id else table.c.session_id.is_(None),
             table.c.movement == movement,
             table.c.undone_at.is_(None),
-            undone_at=now,
         )
+        for row in await self._all(select(table).where(*same)):
+            if _order_of(row).pin.meets(pin):
+                await self.undo(row["id"], now)
         row = await self._add(
             table,
             group_id=group_id,
@@ -87,6 +101,11 @@ class CoachOrders(Repository):
         )
         return [_order_of(row) for row in rows]
 
+    async def of_everybody(self, group_id: int, day: date) -> list[CoachOrder]:
+        """List what counts on a day for all of a group, the oldest first."""
+        found = map(_order_of, await self._all(_OF_ALL, {"group": group_id}))
+        return [one for one in found if one.pin.counts_on(day)]
+
     async def find(self, order_id: int, group_id: int, person_id: int) -> CoachOrder | None:
         """Through the athlete of a group: somebody else's is not found."""
         row = await self._by_id(tables.coach_order, order_id)
@@ -123,39 +142,3 @@ class CoachOks(Repository):
             )
         )
         return frozenset(row["person_id"] for row in rows)
-
-
-# Asked for every version, so it is built once.
-_EASY = select(tables.easy_week.c.monday).where(
-    tables.easy_week.c.group_id == bindparam("group"),
-    tables.easy_week.c.monday > bindparam("after"),
-    tables.easy_week.c.monday <= bindparam("day"),
-    or_(tables.easy_week.c.person_id.is_(None), tables.easy_week.c.person_id == bindparam("person")),
-    tables.easy_week.c.undone_at.is_(None),
-)
-
-
-class EasyWeeks(Repository):
-    """Weeks from Monday to Sunday; `person_id` None is everybody in the group."""
-
-    async def begin(
-        self, *, group_id: int, person_id: int | None, monday: date, by_id: int, now: datetime
-    ) -> None:
-        """Call a week easy; called so twice, it is once."""
-        await self.end(group_id=group_id, person_id=person_id, monday=monday, now=now)
-        await self._add(
-            tables.easy_week, group_id=group_id, person_id=person_id, monday=monday, by_id=by_id, made_at=now
-        )
-
-    async def end(self, *, group_id: int, person_id: int | None, monday: date, now: datetime) -> bool:
-        """Whether there was one to end."""
-        week = tables.easy_week.c
-        whose = week.person_id.is_(None) if person_id is None else week.person_id == person_id
-        where = week.group_id == group_id, whose, week.monday == monday, week.undone_at.is_(None)
-        return await self._change(tables.easy_week, *where, undone_at=now) > 0
-
-    async def monday_of(self, group_id: int, person_id: int, day: date) -> date | None:
-        """The Monday of the easy week that a day lies in for this athlete; None where it is as usual."""
-        values = {"group": group_id, "person": person_id, "day": day, "after": day - timedelta(days=7)}
-        monday: date | None = await self._value(_EASY, values)
-        return monday

@@ -26,7 +26,6 @@ OWN: Final[tuple[Table, ...]] = (
     t.adjustment,
     t.coach_order,
     t.coach_ok,
-    t.easy_week,
     t.fault,
     t.score_health,
     t.score,
@@ -48,7 +47,6 @@ GROUPS_OWN: Final[Mapping[Table, str]] = {
     t.score_mark: "by_id",
     t.coach_order: "by_id",
     t.coach_ok: "by_id",
-    t.easy_week: "by_id",
     t.fault: "by_id",
 }
 

@@ -20,7 +20,7 @@ from core.store.files import Files
 from core.store.groups import Groups
 from core.store.inbox import Inbox
 from core.store.keeping import Keeping
-from core.store.orders import CoachOks, CoachOrders, EasyWeeks
+from core.store.orders import CoachOks, CoachOrders
 from core.store.outbox import Outbox
 from core.store.people import Chats, Consents, People
 from core.store.personal import Personal
@@ -53,7 +53,6 @@ class Unit:
         self.reports = Reports(connection)
         self.orders = CoachOrders(connection)
         self.oks = CoachOks(connection)
-        self.easy_weeks = EasyWeeks(connection)
         self.faults = Faults(connection)
         self.words = CoachWords(connection)
         self.classes = Classes(connection)

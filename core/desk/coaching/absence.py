@@ -49,4 +49,4 @@ async def count_in_again(visit: Visit, athlete: Membership) -> Outcome:
 async def away_on(uow: Unit, group: int, day: date) -> Collection[int]:
     """Who is left out on that day: person ids."""
     told = await uow.orders.standing_for(group, AWAY)
-    return frozenset(one.person_id for one in told if one.pin.counts_on(day))
+    return frozenset(one.person_id for one in told if one.person_id and one.pin.counts_on(day))

@@ -1,6 +1,6 @@
 """A coach's orders of no single line: somebody is away, is held, has easy days, or is spared what is in many lines."""
 
-from datetime import date, timedelta
+from datetime import timedelta
 
 from core.athletes.easing import WEEK
 from core.desk.coaching.absence import AWAY, count_in_again, leave_out
@@ -61,18 +61,10 @@ async def all_taken_back(visit: Visit, athlete: Membership) -> Outcome:
     every = await standing_of(visit, athlete)
     for one in every:
         await visit.uow.orders.undo(one.id, visit.now)
-    today = today_in(await visit.group(athlete.group_id), visit.now)
-    ended = [await end_easy(visit, athlete, monday_of(today) + ahead) for ahead in WEEKS.values()]
     shown = await in_hand(visit)
     theirs = shown if shown and shown.group_id == athlete.group_id else None
-    gone = OrdersGone(athlete=athlete.person.name, none=not every and not any(ended))
+    gone = OrdersGone(athlete=athlete.person.name, none=not every)
     return visit.told(gone) + await card_if_any(visit, theirs, athlete)
-
-
-async def end_easy(visit: Visit, athlete: Membership, monday: date) -> bool:
-    return await visit.uow.easy_weeks.end(
-        group_id=athlete.group_id, person_id=athlete.person_id, monday=monday, now=visit.now
-    )
 
 
 async def standing_of(visit: Visit, athlete: Membership) -> list[CoachOrder]:

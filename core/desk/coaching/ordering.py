@@ -111,7 +111,7 @@ async def stand_again(
         if one.id not in {each.id for each in left}:
             await visit.uow.orders.give(
                 group_id=one.group_id,
-                person_id=one.person_id,
+                person_id=athlete.person_id,
                 session_id=one.session_id,
                 movement=one.movement,
                 pin=one.pin,

@@ -15,6 +15,7 @@ from core.desk.versions.showing import EASY_DAYS
 from core.desk.visit import Visit
 from core.notation.coaching.easing import EasyWeekWish, easy_week_told, monday_of, read_easy_week
 from core.notation.people import all_named
+from core.scaling.orders import Pin
 from core.store.records import Group, Membership
 
 
@@ -68,18 +69,17 @@ async def call_week_easy(visit: Visit, command: CallWeekEasy) -> Outcome:
     if monday != monday_of(monday) or abs(monday - visit.now.date()) > A_BREAK:
         raise StalePress
     if command.yes:
-        await visit.uow.easy_weeks.begin(
+        await visit.uow.orders.give(
             group_id=command.group,
             person_id=command.person,
-            monday=monday,
+            session_id=None,
+            movement=EASY_DAYS,
+            pin=week_from(monday),
             by_id=visit.person.id,
             now=visit.now,
         )
     else:
-        await visit.uow.easy_weeks.end(
-            group_id=command.group, person_id=command.person, monday=monday, now=visit.now
-        )
-        await end_easy_days(visit, command.group, person)
+        await end_easy_days(visit, command.group, person, week_from(monday))
     eased = WeekEased(
         group=command.group,
         title=(await visit.group(command.group)).title,
@@ -91,8 +91,12 @@ async def call_week_easy(visit: Visit, command: CallWeekEasy) -> Outcome:
     return visit.told(eased) + Outcome(settles=True)
 
 
-async def end_easy_days(visit: Visit, group: int, person: int | None) -> None:
-    """Of one athlete: what was ordered as `easy till friday` ends with their easy week."""
+def week_from(monday: date) -> Pin:
+    return Pin(block=1, line=1, since=monday, until=monday + WEEK - timedelta(days=1))
+
+
+async def end_easy_days(visit: Visit, group: int, person: int | None, week: Pin) -> None:
+    """Whatever was called easy on any day of that week: `easy till friday` ends with it too."""
     for one in await visit.uow.orders.standing_for(group, EASY_DAYS):
-        if one.person_id == person:
+        if one.person_id == person and one.pin.meets(week):
             await visit.uow.orders.undo(one.id, visit.now)

@@ -3,7 +3,6 @@
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import UTC, date, datetime
 
-from core.athletes.easing import easy_week_from
 from core.athletes.limits import limits
 from core.athletes.today import as_of, differing
 from core.athletes.values import Different, Evidence, Profile
@@ -30,7 +29,7 @@ from core.store.records import CoachOrder, Done, FaultRecord, SessionRecord, Ver
 LOOKS_BACK = 40
 # What a coach decides of every line rather than of one movement.
 EVERY_LINE = ""
-# The same of days that a coach wants easy for one athlete; no line is written so.
+# The same of days that a coach wants easy for one athlete or for all; no line is written so.
 EASY_DAYS = "*easy*"
 # The same of the most that one athlete shall have in the hands.
 AT_MOST = "*at most*"
@@ -47,15 +46,12 @@ async def profile_today(visit: Visit, record: SessionRecord) -> Profile:
 
 
 async def as_counts(visit: Visit, profile: Profile, person_id: int, record: SessionRecord) -> Profile:
-    """Somebody's profile as it counts today, with the week that their coach calls easy. Never to be stored."""
+    """Somebody's profile as it counts today, with the days that their coach calls easy. Never to be stored."""
     day = await today_of(visit, record)
     profile = await with_learned(visit.uow, person_id, profile, visit.now)
-    monday = await visit.uow.easy_weeks.monday_of(record.group_id, person_id, day)
-    if monday is not None:
-        easy = easy_week_from(monday)
-        profile = profile.model_copy(update={"different": (*profile.different, easy)})
+    of_all = await visit.uow.orders.of_everybody(record.group_id, day)
     standing = await visit.uow.orders.standing(record.group_id, person_id, record.id, day)
-    return as_of(as_coached(profile, standing, day), day)
+    return as_of(as_coached(profile, (*of_all, *standing), day), day)
 
 
 def as_coached(profile: Profile, standing: Sequence[CoachOrder], day: date) -> Profile:

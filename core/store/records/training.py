@@ -84,12 +84,14 @@ class Adjustment:
 class CoachOrder:
     """What stands for a movement whenever it is written for this athlete; `session_id` None: in every session.
 
+    `person_id` None: for everybody in the group.
+
     The pin's block and line are those where it was decided; only what it asks for counts.
     """
 
     id: int
     group_id: int
-    person_id: int
+    person_id: int | None
     session_id: int | None
     movement: str
     pin: Pin

@@ -118,13 +118,13 @@ class ScoreHealthRow(Row, table=True):
 
 
 class CoachOrderRow(Row, table=True):
-    """What a coach decided for one athlete: of one session, or (without one) of every session to come."""
+    """What a coach decided for one athlete, or (without one) for all: of a session, or (without one) of all to come."""
 
     __tablename__ = "coach_order"
     __table_args__ = (Index(None, "group_id", "person_id"),)
     id: int | None = key()
     group_id: int = to("training_group.id")
-    person_id: int = to("person.id")
+    person_id: int | None = maybe_to("person.id")
     session_id: int | None = maybe_to("session.id")
     movement: str
     schema_number: int
@@ -145,20 +145,6 @@ class CoachOkRow(Row, table=True):
     person_id: int = to("person.id", index=True)
     by_id: int = to("person.id")
     at: datetime
-
-
-class EasyWeekRow(Row, table=True):
-    """A week that a coach calls easy: for one athlete, or (without one) for everybody in the group."""
-
-    __tablename__ = "easy_week"
-    __table_args__ = (Index(None, "group_id", "monday"),)
-    id: int | None = key()
-    group_id: int = to("training_group.id")
-    person_id: int | None = maybe_to("person.id")
-    monday: date
-    by_id: int = to("person.id")
-    made_at: datetime
-    undone_at: datetime | None = None
 
 
 class FaultRow(Row, table=True):
@@ -210,7 +196,6 @@ score = table(ScoreRow)
 score_health = table(ScoreHealthRow)
 coach_order = table(CoachOrderRow)
 coach_ok = table(CoachOkRow)
-easy_week = table(EasyWeekRow)
 fault = table(FaultRow)
 score_mark = table(ScoreMarkRow)
 report = table(ReportRow)

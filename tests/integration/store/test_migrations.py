@@ -3,6 +3,7 @@
 import sqlite3
 import subprocess
 import sys
+from datetime import date
 from decimal import Decimal
 from pathlib import Path
 
@@ -115,6 +116,30 @@ async def test_an_old_file_goes_on_with_what_was_begun(old):
         question = await unit.questions.open_in(letter.chat_id)
     assert (update.update_id, due.key, question.kind) == (900, "post:9", "limits")
     assert (letter.state, letter.resends) == (LetterState.WAITING, 0)
+
+
+async def test_a_week_that_was_called_easy_is_an_order_of_its_days(tmp_path):
+    """One of everybody in the group, and one that was taken back."""
+    place = tmp_path / "old.db"
+    connection = sqlite3.connect(place)
+    connection.executescript(OLD_FILES[0].read_text())
+    connection.close()
+    await migrate(place, to="0020")
+    connection = sqlite3.connect(place)
+    for person, undone in ((None, None), (2, "2026-03-02 08:00:00.000000")):
+        connection.execute(
+            "INSERT INTO easy_week (group_id, person_id, monday, by_id, made_at, undone_at) "
+            "VALUES (1, ?, '2026-03-02', 1, '2026-03-02 07:30:00.000000', ?)",
+            (person, undone),
+        )
+    connection.commit()
+    connection.close()
+    await migrate(place)
+    async with Store(place) as store, store.reading() as unit:
+        [easy] = await unit.orders.of_everybody(1, DAY)
+        assert (easy.person_id, easy.movement, easy.made_at) == (None, "*easy*", NOW)
+        assert (easy.pin.since, easy.pin.until) == (date(2026, 3, 2), date(2026, 3, 8))
+        assert await unit.orders.standing(1, 2) == []
 
 
 async def test_what_was_typed_beside_a_score_moves_apart(tmp_path):

@@ -7,6 +7,7 @@ import pytest
 
 from core.athletes.values import Equipment, Evidence, Profile
 from core.measures import AmountUnit
+from core.scaling.orders import Pin
 from core.scaling.values import Because, Change, Reason, Version, VersionBlock, VersionLine
 from core.scores.values import Score
 from core.sessions.values import Aim, Block, Format, Line, Session
@@ -201,3 +202,24 @@ async def test_documents_are_found_by_kind_and_id(store):
         kept = await unit.documents.add(documents.SESSION, SESSION, NOW)
         assert await unit.documents.get(documents.SESSION, kept) == SESSION
         assert await unit.documents.get(documents.SESSION, 404) is None
+
+
+WEEK = Pin(block=1, line=1, since=date(2026, 3, 2), until=date(2026, 3, 8))
+NEXT_WEEK = Pin(block=1, line=1, since=date(2026, 3, 9), until=date(2026, 3, 15))
+
+
+async def test_a_newer_order_takes_the_place_of_an_older_one_on_the_same_days_alone(
+    store, group, coach, ilse
+):
+    async def give(unit, pin, person=ilse.id):
+        at = {"group_id": group.id, "person_id": person, "session_id": None, "movement": "burpee"}
+        return (await unit.orders.give(**at, pin=pin, by_id=coach.id, now=NOW)).id
+
+    async with store.unit() as unit:
+        of_all = await give(unit, WEEK, person=None)
+        this, coming = await give(unit, WEEK), await give(unit, NEXT_WEEK)
+        assert [one.id for one in await unit.orders.standing(group.id, ilse.id)] == [this, coming]
+        always = await give(unit, Pin(block=1, line=1))
+        assert [one.id for one in await unit.orders.standing(group.id, ilse.id)] == [always]
+        assert [one.id for one in await unit.orders.of_everybody(group.id, WEEK.until)] == [of_all]
+        assert await unit.orders.of_everybody(group.id, NEXT_WEEK.since) == []
