@@ -17,9 +17,27 @@ WITHOUT_A_BREAK = frozenset({"amrap", "max_reps", "hold"})
 # The most weights that one line tells: of a pair, the first and the second.
 PAIR = 2
 # Where a line keeps what its coach said of it.
-KEPT_IN = ("notes", "written", "implement", "variant", "movement", "tempo")
+KEPT_IN = ("notes", "written", "implement", "variant", "movement", "tempo", "side")
 JOINING = frozenset(
-    ("a", "an", "the", "of", "on", "in", "with", "to", "and", "or", "as", "at", "for", "your", "is", "w")
+    (
+        "a",
+        "an",
+        "the",
+        "of",
+        "on",
+        "in",
+        "with",
+        "to",
+        "and",
+        "or",
+        "as",
+        "at",
+        "for",
+        "your",
+        "is",
+        "w",
+        "against",
+    )
 )
 
 
