@@ -23,6 +23,8 @@ _SHORTENED = re.compile(
 )
 _LACKING = re.compile(rf"(?:^|(?<=[\s(.,;*\-]))(?:{LACKS})$", re.IGNORECASE)
 _ROUNDS = re.compile(r"[0-9]{1,2}\s(?:rounds?|rds|sets|times|min(?:ute)?s?\samrap)\b", re.IGNORECASE)
+_SETS_OF_REPS = re.compile(r"(?<![\w.])[1-9][0-9]?\s?x\s?[1-9][0-9]?(?![\w.'\"])", re.IGNORECASE)
+_ROUNDS_OF_ALL = re.compile(r"[1-9][0-9]?\s(?:rounds?|rds|rft)\b[^,;:.]{0,20}:\s", re.IGNORECASE)
 _IN_LIST = re.compile(r"(?<![\w.])(?P<n>[1-9])[).]\s?(?=(?:[0-9]{1,4}(?:[./][0-9]{1,3})?)?\s?[^\W\d_])")
 # `odd min 12 swings, even min 10 sit-ups`: each turn is told by itself.
 _TURN = re.compile(
@@ -134,9 +136,9 @@ def _is_open(text: str) -> bool:
 def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     """Whether both sides of a joint say how something is done: `tabata squats, tabata sit-ups`."""
     around = _AROUND.match(text, joint.end())
-    if _is_easy_beside_sets(text[start : joint.start()], text[joint.end() :]):
-        return True
     ends = (text[start : joint.start()], text[joint.end() :])
+    if _is_easy_beside_sets(*ends) or _are_sets_before_rounds(*ends):
+        return True
     if "then" in joint[0].lower() and any(heading_behind(one.lower()) for one in ends):
         return True
     if _FINISH.match(text, joint.end()) or _calms_down(text, start, joint):
@@ -168,6 +170,11 @@ def _is_easy_beside_sets(before: str, after: str) -> bool:
         return _AT_EASE.fullmatch(before.rsplit(":", maxsplit=1)[-1].strip().lower()) is not None
     ends = _AT_EASE.fullmatch(after.strip(" .").lower())
     return ends is not None and _LONG.search(after) is not None and _SETS.search(before) is not None
+
+
+def _are_sets_before_rounds(before: str, after: str) -> bool:
+    """`squat 5x5, 3 rounds: 10 dips, 10 rows`: what has sets of its own stands in front of the rounds."""
+    return _SETS_OF_REPS.search(before) is not None and _ROUNDS_OF_ALL.match(after.lstrip()) is not None
 
 
 def _calms_down(text: str, start: int, joint: re.Match[str]) -> bool:

@@ -9,7 +9,13 @@ from typing import NamedTuple
 from core.measures import AmountUnit
 from core.notation.boards.counted import as_counted
 from core.notation.boards.drafts import Draft, Placed
-from core.notation.boards.formats import UNSCORED, in_turn_s, rests_behind_each_s, which_format
+from core.notation.boards.formats import (
+    UNSCORED,
+    in_turn_s,
+    rests_behind_each_s,
+    which_format,
+    worked_in_turn_s,
+)
 from core.notation.boards.kinds import kind_by_lines
 from core.notation.boards.unread import Stretch, named, whole
 from core.notation.lines.pieces import Piece, as_line
@@ -116,7 +122,7 @@ def _settle_turns(facts: Facts, draft: Draft) -> None:
     only = draft.only
     if only and only.sets and _is_time(replace(only, sets=None)):
         facts.setdefault("work_s", only.amount)
-    if work_s := rests_behind_each_s(draft):
+    if work_s := rests_behind_each_s(draft) or worked_in_turn_s(draft):
         facts.setdefault("work_s", work_s)
     if "work_s" not in facts or "rest_s" not in facts:
         return
@@ -226,6 +232,8 @@ def _settle_minutes(facts: Facts, draft: Draft) -> None:
     only = draft.only
     if facts["format"] is Format.MAX_REPS and only and only.most and only.unit is AmountUnit.SECONDS:
         facts["minutes"] = (only.amount or 0) / 60
+    if facts["format"] is Format.MAX_REPS and "minutes" not in facts and "work_s" in facts:
+        facts["minutes"] = facts.pop("work_s") / MINUTE_S
     if facts["format"] is Format.INTERVALS and "every_s" not in facts:
         facts |= {"every_s": every_s} if (every_s := in_turn_s(draft)) else {}
     if facts["format"] is Format.AMRAP and "minutes" not in facts and "cap_s" in facts:

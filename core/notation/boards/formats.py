@@ -119,7 +119,7 @@ def _in_stages(draft: Draft, said: Format | None) -> Format | None:
 
 def _work_and_rest(draft: Draft, said: Format | None) -> Format | None:
     """`Work: 40 s`, `rest: 20 s`, each in a row of its own; or a rest behind each of what takes as long."""
-    told = draft.facts.keys() >= {"work_s", "rest_s"} or rests_behind_each_s(draft)
+    told = draft.facts.keys() >= {"work_s", "rest_s"} or rests_behind_each_s(draft) or worked_in_turn_s(draft)
     return Format.INTERVALS if said is None and told else None
 
 
@@ -130,6 +130,17 @@ def rests_behind_each_s(draft: Draft) -> float | None:
     paused = draft.pauses >= 1 and not _is_held(only) if only else len(draft.lines) == draft.pauses
     each = "rounds" in draft.facts and paused and len(timed) == 1
     return timed.pop() if each and draft.kind not in UNSCORED else None
+
+
+def worked_in_turn_s(draft: Draft) -> float | None:
+    """Seconds of each of several lines that all take as long, with a rest behind the last of them.
+
+    `4 rounds: 1 min row, 1 min burpees, 1 min rest`.
+    """
+    timed = {piece.amount if piece.unit is AmountUnit.SECONDS else None for piece in draft.pieces}
+    in_turn = draft.rests_behind and "rounds" in draft.facts and len(draft.lines) > 1 and len(timed) == 1
+    moved = any(not _is_held(piece) for piece in draft.pieces)
+    return timed.pop() if in_turn and moved and draft.kind not in UNSCORED else None
 
 
 def _counted_by_one(draft: Draft, said: Format | None) -> Format | None:

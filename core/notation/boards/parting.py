@@ -39,6 +39,7 @@ _IN_SETS = {
 
 # What is gone straight into is done in the same set.
 _BETWEEN_ROUNDS = re.compile(r"\b(?:between|after|each|every)\b.*\b(?:rounds?|rds?|sets?|laps?)\b")
+_RESTS_LAST = re.compile(r"\brest\W*$")
 _TIMES = re.compile(r"\btimes\b(?!.*:)")
 _INTO = re.compile(
     r"^[\W_]*(?:and )?(?:straight|directly|into|followed by)\b|\b(?:each|every) (?:set|round)\b"
@@ -152,6 +153,17 @@ def keep_between_rounds(draft: Draft, reading: Reading) -> None:
     if told and each_rests and not reading.has_work and _BETWEEN_ROUNDS.search(reading.row.text.lower()):
         draft.notes.append(reading.row.text.strip())
         reading.facts = {name: value for name, value in reading.facts.items() if name != "rest_s"}
+
+
+def rests_behind_all(draft: Draft, reading: Reading) -> bool:
+    """Whether the rest that a row tells comes when all lines are done: below them, last of them, or between rounds."""
+    if "rest_s" not in reading.facts:
+        return False
+    said = reading.row.text.lower()
+    last = _RESTS_LAST.search(said) is not None
+    return (len(draft.lines) > 1 and (last or not reading.has_work)) or _BETWEEN_ROUNDS.search(
+        said
+    ) is not None
 
 
 def keep_on_clock(draft: Draft, reading: Reading) -> None:

@@ -17,7 +17,8 @@ _TAKES_BACK: Final = re.compile(
     r"\s{0,2}(?:\.{2,4}|\?|(?<=\w)\s?-|-(?=\s)"
     r"|,(?=\s?(?:scratch|sorry|i mean|make that|joking|kidding|or rather)\b))\)?\s{0,2}"
     rf"{_HUMS}"
-    r"(?:(?P<why>(?:no,? )?(?:scrap|leave|skip|scratch|forget|drop|ignore) (?:that|it|those)\b|no(?:pe)?\b|(?:->\s?)?crossed out\b|(?:just )?(?:joking|kidding)\b"
+    r"(?:(?P<why>(?:no,? )?(?:scrap|leave|skip|scratch|forget|drop|ignore) (?:that|it|those)\b"
+    r"|no(?:pe)?\b|(?:->\s?)?crossed out\b|(?:just )?(?:joking|kidding)\b"
     r"|(?:(?:i|we) )?(?:don'?t|dont|do not) have (?:one|any|it|that|them)\b)"
     r"|(?P<next>sorry\b|i mean(?:t)?\b|make (?:that|it)\b|or rather\b|actually\b))",
     re.IGNORECASE,

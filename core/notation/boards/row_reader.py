@@ -253,9 +253,7 @@ def _read_pieces(
         if not _ALONE.search(text):
             annotate(reading, mine)
             continue
-        if is_reckoned(text) or (reading.pieces and is_its_end(text)):
-            said = _own_words(reading.row, start, end)
-            annotate(reading, [*(note for note in mine if note not in said), said])
+        if _is_said_of_all(reading, text, (start, end), mine):
             continue
         pieces = split(text, start, lexicon, unit)
         _name_by_bracket(pieces[-1], mine, lexicon)
@@ -280,6 +278,18 @@ def _read_pieces(
         annotate(reading, mine)
     share_station(reading.pieces)
     share_load(reading.pieces, reading.row, lexicon)
+
+
+def _is_said_of_all(reading: Reading, text: str, span: tuple[int, int], notes: list[str]) -> bool:
+    """Whether a piece says how all rest, what something costs, or how the end is done: none of it is work."""
+    if is_rest(text) and reading.pieces and "work_s" in reading.facts:
+        reading.facts.setdefault("rest_s", reading.facts["work_s"])
+        return True
+    if not is_reckoned(text) and not (reading.pieces and is_its_end(text)):
+        return False
+    said = _own_words(reading.row, *span)
+    annotate(reading, [*(note for note in notes if note not in said), said])
+    return True
 
 
 def _add_stages(reading: Reading, stages: list[Piece]) -> None:

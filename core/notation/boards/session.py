@@ -22,6 +22,7 @@ from core.notation.boards.parting import (
     keep_with_part,
     knows_how,
     names_a_part,
+    rests_behind_all,
     sets_end_it,
     take_from_row,
 )
@@ -383,7 +384,7 @@ class _Reader:
 
     def _merge(self, draft: Draft, reading: Reading) -> None:
         """Facts join the block; one that says otherwise than before is named instead."""
-        draft.rests_behind |= "rest_s" in reading.facts and len(draft.lines) > 1 and not reading.has_work
+        draft.rests_behind |= rests_behind_all(draft, reading)
         for name, value in take_effort(draft.facts, reading.facts).items():
             if draft.facts.setdefault(name, value) == value:
                 continue

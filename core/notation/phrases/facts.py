@@ -177,6 +177,11 @@ def every_times(match: Match) -> Facts:
     return (told := every(match)) and told | rounds(match)
 
 
+def rounds_of_time(match: Match) -> Facts:
+    """`3 rounds of 3 minutes`."""
+    return rounds(match) | {"work_s": seconds(match["time"])}
+
+
 def at_each(match: Match) -> Facts:
     return {"format": Format.INTERVALS, "every_s": seconds(match["time"]), "in_turn": True, "most": True}
 

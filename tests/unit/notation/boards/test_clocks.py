@@ -102,9 +102,29 @@ def test_a_rest_behind_each_of_what_takes_as_long_makes_intervals():
     }  # fmt: skip
 
 
-def test_one_rest_behind_several_is_between_the_rounds():
-    (block,) = read("4 rounds\n40 s squats\n40 s push-ups\n1 min rest")
-    assert fields(block, ("format", "rest_s")) == {"format": "quality", "rest_s": 60}
+ONE_REST = [
+    "4 rounds\n40 s squats\n40 s push-ups\n40 s rest",
+    "4 rounds: 40 s squats, 40 s push-ups, 40 s rest",
+    "4 rounds, 40 s each: squats, push-ups, rest",
+    "4 rounds, 40 s of each, 40 s rest between rounds\nsquats\npush-ups",
+]
+
+
+@pytest.mark.parametrize("text", ONE_REST)
+def test_one_rest_behind_several_is_between_the_rounds(text):
+    (block,) = understood(text).blocks
+    assert (block.format, block.rounds, block.every_s, block.rest_s) == ("intervals", 4, 40, 40)
+    assert [(line.amount, line.unit, line.notes) for line in block.lines] == [(40, "s", None)] * 2
+
+
+def test_rounds_of_so_long_tell_how_long_each_is():
+    (block,) = understood("3 rounds of 3 minutes, 1 min rest: max burpees").blocks
+    assert (block.format, block.rounds, block.minutes, block.rest_s) == ("max_reps", 3, 3, 60)
+
+
+def test_rounds_behind_sets_in_a_row_are_the_next_part():
+    first, second = read("squat 5x5, 3 rounds: 10 dips, 10 rows")
+    assert (first.rounds, len(first.lines), second.rounds, len(second.lines)) == (5, 1, 3, 2)
 
 
 def test_a_minute_of_rest_below_gives_each_line_a_minute_of_its_own():
