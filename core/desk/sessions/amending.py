@@ -11,7 +11,7 @@ from core.desk.days import today_in
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.sessions.drafting import as_another_time, as_timed, time_in
-from core.desk.sessions.meant import of_day, replied, the_one, unposted, without_day
+from core.desk.sessions.meant import of_day, to_be_changed, without_day
 from core.desk.sessions.posting import draft_session, open_draft, over, read_back
 from core.desk.sessions.says import (
     AmendedAfterPost,
@@ -70,9 +70,8 @@ async def as_amendment(visit: Visit, text: str, replied_to: int | None) -> Outco
     timed = await as_timed(visit, text, replied_to)
     if timed is not None:
         return timed
-    named = await replied(visit, replied_to) or await of_day(visit, text)
-    able = None if named else the_one(await changeable_so(visit, text))
-    record, wish = (named, without_day(text)) if named else (able or await newest(visit, groups), text)
+    meant, named = await to_be_changed(visit, text, replied_to, lambda one: how_much_fits(visit, one, text))
+    record, wish = meant or await newest(visit, groups), without_day(text) if named else text
     # `5 rounds` of what is posted already is rather a score.
     if record is None or (record.state is SessionState.POSTED and not is_said):
         return None
@@ -95,16 +94,13 @@ def is_board(text: str) -> bool:
     return read.session is not None and read.format_known and len(read.session.every_line) > 1
 
 
-async def changeable_so(visit: Visit, wish: str) -> list[SessionRecord]:
-    """Of several that aren't posted yet, those in which the change can be made; none where there aren't several."""
-    found = await unposted(visit)
-    return [one for one in found if await can_be_made(visit, one, wish)] if len(found) > 1 else []
-
-
-async def can_be_made(visit: Visit, record: SessionRecord, wish: str) -> bool:
+async def how_much_fits(visit: Visit, record: SessionRecord, wish: str) -> int:
+    """How much of a wish can be done in a session: 2 all, 1 some of it, or of which line is to be asked, 0 nothing."""
     units = (await visit.group(record.group_id)).units
     found = changed(record.text, by_minute(wish, record.session), catalogue(), units, in_stead)
-    return found is not None and (found.text != record.text or found.unclear is not None)
+    if found is None or (found.text == record.text and found.unclear is None):
+        return 0
+    return 1 if found.left or found.unclear else 2
 
 
 async def is_alone(visit: Visit, record: SessionRecord, groups: list[Group]) -> bool:

@@ -9,9 +9,19 @@ from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
 from core.desk.days import day_to_post, today_in, zone_of
 from core.desk.outcome import Outcome
-from core.desk.sessions.meant import meant_to_move, of_day, replied, to_be_posted
+from core.desk.sessions.landing import how_it_lands
+from core.desk.sessions.meant import (
+    in_hand,
+    meant_to_move,
+    of_day,
+    one_of,
+    replied,
+    to_be_posted,
+    unposted,
+)
 from core.desk.sessions.posting import discard_session, post_session, usual_hour
 from core.desk.sessions.reading import unread_lines
+from core.desk.sessions.repeating import as_repeated
 from core.desk.sessions.says import AskOtherDay, AskPostWithout, AskWhen, NoHabit
 from core.desk.sessions.scheduled import other_day, post_later, to_post
 from core.desk.sessions.withdrawing import as_dropped
@@ -20,6 +30,7 @@ from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
 from core.notation.calendar.moments import (
     DAY_WORD,
+    RELATIVE_DAY,
     TOMORROW,
     Clock,
     find_clock,
@@ -30,6 +41,7 @@ from core.notation.calendar.moments import (
 from core.store.records import Group, SessionRecord, SessionState
 
 _NOW = re.compile(r"^\W*(?:now|right away|please|to the group|at once)?\W*$", re.IGNORECASE)
+_AT_ONCE: Final = re.compile(r"\b(?:now|right away|at once|straight away)\b", re.IGNORECASE)
 _DISCARD = re.compile(
     r"^\W*(?:(?:actually|no|ok|okay|please|sorry)\W+)*(?:discard|cancel|forget|delete|drop|scrap)\b"
     r"(?: it| that| this| the session)?\W*$",
@@ -45,11 +57,29 @@ async def as_draft_order(visit: Visit, text: str, replied_to: int | None) -> Out
     meant = await replied(visit, replied_to)
     if not _DISCARD.match(text):
         moved = await as_put_off(visit, text) or await as_moved(visit, text, meant)
-        return moved or await as_dropped(visit, text, meant)
-    draft = meant or await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
+        dropped = moved or await as_dropped(visit, text, meant)
+        return dropped or await as_repeated(visit, text, meant) or await as_landing(visit, text, meant)
+    draft = meant or await one_of(visit, await unposted(visit))
     if draft is None or draft.state is SessionState.POSTED:
         return None
     return await discard_session(visit, DiscardSession(session=draft.id, revision=draft.revision))
+
+
+_LANDS: Final = re.compile(
+    r"^\W*(?:(?:so|and|ok|hey|hi|pls|please)\W+)*(?:show me |tell me )?how (?:does|will|would|do|did|is|are) "
+    r"(?P<which>.{0,30}?)\s?"
+    r"(?:land(?:s|ing)?|go down|fit|(?:look|work) (?:for|on) (?:every(?:one|body)|them|all|the group))\b.{0,30}$",
+    re.IGNORECASE,
+)
+
+
+async def as_landing(visit: Visit, text: str, meant: SessionRecord | None) -> Outcome | None:
+    """`How does it land`: what everybody gets of what isn't posted yet, or of what was posted last."""
+    asked = _LANDS.match(text)
+    if asked is None or not await coached_ids(visit):
+        return None
+    record = meant or await to_be_posted(visit, asked["which"]) or await in_hand(visit)
+    return visit.told(await how_it_lands(visit, record), session=record.id) if record else None
 
 
 # What stands before another time of a post: `actually make it 7`, `move it to tomorrow`.
@@ -93,16 +123,16 @@ _IT: Final = re.compile(r"(?:it|that|this)\b", re.IGNORECASE)
 _LATER: Final = re.compile(r"\b(?:postpone|delay|push)\b", re.IGNORECASE)
 
 
-_BY: Final = re.compile(
-    r"\b(?:by\s)?(?:(?P<n>\d{1,2}|an?|half an)\s?)(?P<unit>hours?|h|hrs?|min(?:ute)?s?)"
-    r"\s(?P<way>later|earlier|sooner|back|forward)\b",
-    re.IGNORECASE,
+_SO_MUCH: Final = r"(?:by\s)?(?:(?P<n>\d{1,2}|an?|one|half an)\s?)(?P<unit>hours?|h|hrs?|min(?:ute)?s?|days?)"
+_BY: Final = (
+    re.compile(rf"\b{_SO_MUCH}\s(?P<way>later|earlier|sooner|back|forward)\b", re.IGNORECASE),
+    re.compile(rf"\b(?P<way>back|forward)\s{_SO_MUCH}\b", re.IGNORECASE),
 )
 
 
 async def as_put_off(visit: Visit, text: str) -> Outcome | None:
     """`Make weds post an hour later`: what is to go out at its time, so much later or earlier."""
-    by = _BY.search(text)
+    by = next((found for one in _BY if (found := one.search(text))), None)
     scheduled = await visit.uow.sessions.scheduled_in(await coached_ids(visit)) if by else []
     if by is None or not scheduled or "class" in text.casefold():
         return None
@@ -115,10 +145,13 @@ async def as_put_off(visit: Visit, text: str) -> Outcome | None:
     return await to_post(visit, record, moment) if moment > visit.now else visit.told(AskWhen())
 
 
+_MINUTES: Final = {"m": 1, "h": 60, "d": 24 * 60}
+
+
 def minutes_told(count: str, unit: str) -> int:
     """`an hour`, `half an hour`, `30 min`."""
-    number = 0.5 if count.lower().startswith("half") else 1 if count.lower() in {"a", "an"} else int(count)
-    return round(number * (60 if unit.lower().startswith("h") else 1))
+    number = 0.5 if count.lower().startswith("half") else int(count) if count.isdigit() else 1
+    return round(number * _MINUTES[unit[0].lower()])
 
 
 async def as_moved(visit: Visit, text: str, meant: SessionRecord | None) -> Outcome | None:
@@ -143,6 +176,7 @@ async def as_another_time(
     A draft that nothing was said of goes out at the usual hour of the day that is named, or at its own.
     `is_later`: a weekday is one behind the day it was set for.
     """
+    text = behind_its_day(text)
     when = time_in(text)
     if record.state not in {SessionState.SCHEDULED, SessionState.DRAFT} or not when:
         return None
@@ -195,8 +229,9 @@ def in_its_half(clock: Clock, instead_of: datetime | None) -> time:
 async def posting(visit: Visit, draft: SessionRecord, when: str, said: str = "") -> Outcome:
     """`said`: all the words, where the hour may stand bare: `post it wed 6`."""
     group = await visit.group(draft.group_id)
+    when, said = behind_its_day(when), behind_its_day(said)
     lost = lost_lines(draft, group)
-    if _NOW.match(when):
+    if says_now(when, said):
         at_once = PostSession(session=draft.id, revision=draft.revision)
         return without(visit, draft, lost) if lost else await post_session(visit, at_once)
     if is_habit(said):
@@ -214,6 +249,17 @@ async def posting(visit: Visit, draft: SessionRecord, when: str, said: str = "")
     if lost:
         return without(visit, draft, lost, minute)
     return await post_later(visit, PostLater(session=draft.id, revision=draft.revision, minute=minute))
+
+
+def says_now(when: str, said: str) -> bool:
+    """`Post it now`, `post wed now`."""
+    return bool(_NOW.match(when)) or bool(_AT_ONCE.search(said) and not find_clock(said))
+
+
+def behind_its_day(text: str) -> str:
+    """`Post thu tomorrow at 7`: of two days the first is which session, so that when is told behind it."""
+    days = list(RELATIVE_DAY.finditer(text))
+    return text[days[0].end() :] if len(days) > 1 and days[0]["day"] else text
 
 
 def ask_other_day(

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from core.athletes.values import Profile
 from core.desk.coaching.absence import away_on
-from core.desk.sessions.says import InNeed
+from core.desk.sessions.says import HowItLands, InNeed
 from core.desk.versions.showing import orders_for, profile_today
 from core.desk.versions.version import UNREADY
 from core.desk.visit import Visit
@@ -16,6 +16,7 @@ from core.forecast.people import People
 from core.forecast.today import version_today
 from core.forecast.values import GroupOutlook
 from core.movements.lookup import catalogue
+from core.scaling.group import view_of
 from core.scaling.needs import calling, first_of_each
 from core.scaling.questions import next_question
 from core.scaling.values import Ask, NeedsCoach, Version, Withheld
@@ -36,6 +37,17 @@ class Tried:
     profile: Profile
     version: Version | Withheld
     held: bool
+
+
+async def how_it_lands(visit: Visit, record: SessionRecord) -> HowItLands:
+    tried, waiting = await try_on_group(visit, record)
+    return HowItLands(
+        title=record.session.title,
+        view=view_of([one.version for one in tried]),
+        needs=tuple(await in_need(visit, record, tried)),
+        waiting=waiting,
+        expected=expected_of(record.session, tried, visit.now.year),
+    )
 
 
 async def try_on_group(visit: Visit, record: SessionRecord) -> tuple[list[Tried], tuple[str, ...]]:

@@ -1,7 +1,7 @@
 """Which session a coach's words mean: the one of the day that is named, else what is in hand."""
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Awaitable, Callable, Sequence
 from datetime import date, timedelta
 from typing import Final
 
@@ -81,6 +81,25 @@ async def to_be_posted(visit: Visit, text: str, said_of: int | None = None) -> S
     titled = [one for one in every if called_so(text, one)]
     shown = await just_shown(visit, every) if find_clock(text) else None
     return named or next(iter(titled), None) or shown or await one_of(visit, drafts or coming)
+
+
+async def to_be_changed(
+    visit: Visit, text: str, said_of: int | None, fits: Callable[[SessionRecord], Awaitable[int]]
+) -> tuple[SessionRecord | None, bool]:
+    """Which session a change is of, and whether the words name it.
+
+    The one that was replied to, or of the day that is named; of several that aren't posted yet the one in which most of
+    it `fits`, whose title is named, or that was just shown. None where it is the newest, if any. Raises WhichSession.
+    """
+    named = await replied(visit, said_of) or await of_day(visit, text)
+    if named is not None:
+        return named, True
+    found = await unposted(visit)
+    fitting = [(one, await fits(one)) for one in found] if len(found) > 1 else []
+    most = max((how_much for _, how_much in fitting), default=0)
+    able = [one for one, how_much in fitting if how_much == most > 0]
+    titled = [one for one in able if called_so(text, one)]
+    return await one_of(visit, titled or able), False
 
 
 async def one_of(visit: Visit, found: Sequence[SessionRecord]) -> SessionRecord | None:

@@ -12,7 +12,7 @@ from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostSess
 from core.desk.days import day_meant, days_of_title, group_clock_named, own_days, today_in, zone_of
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
-from core.desk.sessions.landing import expected_of, in_need, try_on_group
+from core.desk.sessions.landing import how_it_lands
 from core.desk.sessions.reading import board_of, marked_board, unread_lines, what_counts, with_notes
 from core.desk.sessions.says import (
     DraftOver,
@@ -29,7 +29,6 @@ from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.days import by_days
 from core.notation.boards.session import read_session
-from core.scaling.group import view_of
 from core.scaling.ready import ready_levels
 from core.sessions.values import Session
 from core.store.records import Group, Purpose, SessionRecord, SessionState
@@ -122,28 +121,21 @@ async def read_back(
     """
     group = await visit.group(record.group_id)
     read = read_session(record.text, catalogue(), group.units)
-    tried, waiting = await try_on_group(visit, record)
-    made = [one.version for one in tried]
-    needing = await in_need(visit, record, tried)
     unread = unread_lines(record.text, read.unread, read.session)
     post_at = await next_free(visit, group, record)
     said = ReadBack(
+        **dict(await how_it_lands(visit, record)),
         session_id=record.id,
         revision=record.revision,
-        title=record.session.title,
         board=marked_board(record.session, unread, group.units),
         unread=unread,
         corrected=read.corrected,
         is_unscored=read.is_unscored,
-        view=view_of(made),
-        needs=tuple(needing),
-        waiting=waiting,
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),
         post_at=post_at,
         post_is_far=post_at.date() >= today_in(group, visit.now) + WEEK,
         zone=await group_clock_named(visit.uow, visit.person.id, group),
-        expected=expected_of(record.session, tried, visit.now.year),
         earlier=record.revision - 1 or None,
         replaces=replaces,
     )

@@ -58,10 +58,20 @@ class WhoGetsWhat(Said):
     units: MassUnit
 
 
-class ReadBack(Said):
+class HowItLands(Said):
+    """What a group gets of a session. `needs`: whom the coach should look at. `expected`: what it comes to."""
+
+    title: str | None
+    view: GroupView
+    needs: tuple[InNeed, ...]
+    waiting: tuple[str, ...]
+    expected: GroupOutlook | None = None
+
+
+class ReadBack(HowItLands):
     """The session as understood, and how it lands on the group.
 
-    `needs`: whom the coach should look at. `post_at`: on the group's clock, which is named by `zone` where the reader
+    `post_at`: on the group's clock, which is named by `zone` where the reader
     goes by another; `post_is_far`: in another week, so that its weekday alone would mislead. `expected`: what it
     comes to. `is_unscored`: of some part it wasn't said how it is scored. `earlier`: the revision of the draft that can
     be had back; `replaces`: it was another session.
@@ -69,19 +79,14 @@ class ReadBack(Said):
 
     session_id: int
     revision: int
-    title: str | None
     board: tuple[Marked, ...]
     unread: tuple[Unread, ...]
     corrected: tuple[Corrected, ...]
-    view: GroupView
-    needs: tuple[InNeed, ...]
-    waiting: tuple[str, ...]
     group: str
     others: tuple[tuple[int, str], ...]
     post_at: datetime
     post_is_far: bool = False
     zone: str | None = None
-    expected: GroupOutlook | None = None
     earlier: int | None = None
     replaces: bool = False
     is_unscored: bool = False

@@ -3,19 +3,18 @@
 import re
 from typing import Final, Literal
 
+from core.athletes.easing import WEEK
 from core.athletes.limits import limits
 from core.athletes.values import Branch, Screening
-from core.desk.commands import (
-    AskHelp,
-    MyVersion,
-    SeeBoard,
-)
-from core.desk.days import LOOKS_BACK
+from core.desk.coached import coached_groups
+from core.desk.commands import AskHelp, MyVersion, SeeBoard
+from core.desk.days import LOOKS_BACK, today_in
 from core.desk.outcome import Outcome
 from core.desk.scores.history import past_scores
 from core.desk.scores.progress import progress
 from core.desk.scores.scoreboard import see_board
-from core.desk.scores.which import shown_since, told_day
+from core.desk.scores.which import WhichSession, shown_since, told_day
+from core.desk.sessions.says import NothingOfDay
 from core.desk.talk.asked import KEPT_BY
 from core.desk.talk.explaining import explain, explained, longest_name
 from core.desk.talk.helping import show_help
@@ -34,6 +33,7 @@ from core.desk.versions.says import LinesTold
 from core.desk.versions.telling import tell_lines
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
+from core.notation.coaching.easing import monday_of
 from core.sessions.length import minutes_of
 from core.understanding import acts as a
 
@@ -101,11 +101,29 @@ async def getting_on(visit: Visit, act: a.MyProgress, scene: Scene) -> Outcome |
 
 
 async def board(visit: Visit, act: a.Board, scene: Scene) -> Outcome | None:
-    """Of the day that is named, where there was a session."""
+    """Of the day that is named, where there was a session; of last week's, of several it is asked which."""
+    if scene.replied_to is None and _LAST_WEEK.search(scene.text):
+        return await board_of_last_week(visit)
     of_day = await told_day(visit, scene.text, await shown_since(visit, LOOKS_BACK)) if act.day else None
     if of_day:
         return await see_board(visit, SeeBoard(session=of_day[0].id))
     return await see_board(visit, SeeBoard(session=scene.record.id if scene.record else None))
+
+
+_LAST_WEEK: Final = re.compile(r"\blast (?:week|wk)\b", re.IGNORECASE)
+
+
+async def board_of_last_week(visit: Visit) -> Outcome | None:
+    """Raises WhichSession where there were several."""
+    for group in await visit.group_ids():
+        monday = monday_of(today_in(await visit.group(group), visit.now)) - WEEK
+        shown = await visit.uow.sessions.posted_since(group, visit.now - 2 * WEEK)
+        found = [one.id for one in reversed(shown) if monday <= one.day < monday + WEEK]
+        if len(found) > 1:
+            raise WhichSession(tuple(found))
+        if found:
+            return await see_board(visit, SeeBoard(session=found[0]))
+    return visit.told(NothingOfDay()) if await coached_groups(visit) else await see_board(visit, SeeBoard())
 
 
 async def is_it_ok(visit: Visit, _: a.IsItOk, scene: Scene) -> Outcome | None:

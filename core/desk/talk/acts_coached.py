@@ -151,10 +151,11 @@ async def athlete_named(visit: Visit, name: str) -> Membership | None:
     return athletes[found.name] if found else None
 
 
-async def who_reported(visit: Visit, act: a.WhoReported, _: Scene) -> Outcome | None:
-    """Of a day that is named sign-ups, looks and scores, of a week who trained; else how it goes so far."""
+async def who_reported(visit: Visit, act: a.WhoReported, scene: Scene) -> Outcome | None:
+    """Of a day that is named sign-ups, looks and scores, of a week who trained, of a class who is in; else so far."""
     if act.day is None:
-        return await how_it_goes(visit)
+        of_class = _OF_CLASS.search(scene.text)
+        return await classes(visit, act, scene) if of_class else await how_it_goes(visit)
     in_group = who_trained if act.day in WEEKS_BACK else who_is_in
     told = [await in_group(visit, group, act.text) for group in await coached_groups(visit)]
     outcome = Outcome()

@@ -1,13 +1,14 @@
 """A change of a whole part, or of what the session is called: `drop the cooldown`, `call it Midweek grind`."""
 
 import re
+from datetime import date, timedelta
 from typing import Final
 
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.boards.headings import heading
 from core.notation.boards.session import read_session
-from core.notation.calendar.moments import DAY_WORD
+from core.notation.calendar.moments import DATE, DAY_WORD
 from core.notation.edits.retelling import part_named
 from core.notation.edits.spots import Spot, spots_in
 from core.notation.names.catalogued import lexicon
@@ -15,6 +16,7 @@ from core.sessions.values import Session
 
 _THE: Final = re.compile(r"^(?:the|my|that|whole)\s+", re.IGNORECASE)
 _DAY: Final = re.compile(rf"^\W*(?P<day>{DAY_WORD})\b[\s:.,-]*", re.IGNORECASE)
+_WEEK: Final = timedelta(days=7)
 _BLANKS: Final = re.compile(r"\n{3,}")
 
 
@@ -38,6 +40,22 @@ def called(text: str, name: str, movements: Catalogue, unit: MassUnit) -> str:
     day = _DAY.match(top) if has_title else None
     title = f"{day['day']}: {name}" if day and not _DAY.match(name) else name
     return "\n".join([title, *below] if has_title else [title, top, *below])
+
+
+def on_another_day(text: str, day: date | None, today: date, movements: Catalogue) -> str:
+    """The text with another day on top; without one a date that is over goes."""
+    read = read_session(text, movements)
+    top, *below = text.strip("\n").split("\n")
+    has_title = 1 not in {row for row, _ in read.rows}
+    is_over = bool(read.session and read.session.date and read.session.date < today)
+    if day is None and not is_over:
+        return text
+    left = _DAY.sub("", DATE.sub("", top), count=1).strip(" :,.-") if has_title else ""
+    of_it = [left] if left else []
+    if day is not None:
+        near = f"{day:%A}" if day - today < _WEEK else f"{day:%A} {day.day} {day:%B}"
+        of_it = [": ".join([near, *of_it])]
+    return "\n".join([*of_it, *(below if has_title else [top, *below])])
 
 
 def parts_named(name: str, session: Session) -> list[int]:

@@ -319,6 +319,12 @@ async def test_only_the_coach_calls_a_date_off(crew, weekly):
     await crew.group.hears_nothing()
 
 
+async def test_a_coach_asks_who_is_in_for_class(crew, weekly, ilse):
+    await comes(ilse, weekly)
+    await crew.coach.says("who is in for class")
+    assert "In so far: Ilse" in (await crew.coach.hears("Live classes")).text
+
+
 async def test_a_day_without_class_is_told_with_the_next_dates(crew, weekly):
     await crew.coach.says("no class on Friday")
     answer = await crew.coach.hears("There's no class on Friday, 6 March")

@@ -55,3 +55,12 @@ async def test_what_takes_longer_than_any_class_is_doubted(crew, two):
 async def test_what_takes_as_long_as_usual_is_not(crew, two):
     await crew.coach.says("Tuesday\n3 rounds for time\n400 m run\n10 squats")
     assert "please check" not in (await crew.coach.hears("Here's how I read it")).text
+
+
+async def test_a_coach_asks_how_a_draft_lands_and_nothing_changes(crew, two):
+    await crew.coach.says(RUN)
+    read = await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("how does it land?")
+    told = await crew.coach.hears("How it lands on your people")
+    assert told.message_id != read.message_id
+    assert not told.labels

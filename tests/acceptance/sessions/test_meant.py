@@ -257,3 +257,71 @@ async def test_a_board_under_a_change_of_plan_is_a_session_of_that_day(crew):
     await crew.coach.says("change of plan for tmrw:\n5 rounds for time\n10 box jumps\n200 m run\ncap 18 min")
     read = await crew.coach.hears("10 box jumps")
     assert any("Post Tue" in one.label for one in read.all_buttons)
+
+
+TRACK = "Thu track\nwarm up 10 min easy jog\n6x400, 90s rest\ncooldown 5 min walk"
+LEGS = "Wed: legs\n12 min amrap\n10 swings\n10 push-ups"
+
+
+async def writes(crew, *boards):
+    for board in boards:
+        await crew.coach.says(board)
+        await crew.coach.hears("Here's how I read it")
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        ("make it 8x400", "8 rounds"),
+        ("in thu change the rest to 2 min", "Rest 2 min between rounds"),
+        ("drop the cooldown and call it Midweek grind", "Thu - Midweek grind"),
+    ],
+)
+async def test_a_change_is_of_the_draft_in_which_all_of_it_can_be_made(crew, words, told):
+    await writes(crew, TRACK, LEGS)
+    await crew.coach.says(words)
+    assert told in (await crew.coach.hears("Here's how I read it")).text
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        ("post thu tomorrow", "I'll post “Thu track” to Harbour crew on Tuesday, 3 March"),
+        ("post wed thu at 6", "I'll post “Wed - legs” to Harbour crew on Thursday, 5 March at 06:00"),
+        ("post wed now", "Posted to Harbour crew: “Wed - legs”"),
+        ("discard it", "Which session is that for?"),
+    ],
+)
+async def test_an_order_is_of_the_draft_that_it_names_and_of_no_other(crew, words, told):
+    await writes(crew, TRACK, LEGS)
+    await crew.coach.says(words)
+    await crew.coach.hears(told)
+
+
+@pytest.mark.parametrize(
+    ("words", "title"),
+    [
+        ("use the same as wed for sun", "Sunday - legs"),
+        ("repeat wednesdays one on friday", "Friday - legs"),
+        ("same again as legs for tomorrow", "Tuesday - legs"),
+    ],
+)
+async def test_a_session_is_taken_once_more_for_another_day(crew, words, title):
+    await writes(crew, TRACK, LEGS)
+    await crew.coach.says(words)
+    assert title in (await crew.coach.hears("Here's how I read it")).text
+    await crew.coach.says("what's scheduled?")
+    assert "Wed - legs" in (await crew.coach.hears("without a time yet")).text
+
+
+async def test_a_session_of_a_day_that_had_none_is_not_taken_once_more(crew):
+    await writes(crew, LEGS)
+    await crew.coach.says("repeat last wednesdays one")
+    await crew.coach.hears("I know no session of that day")
+
+
+async def test_a_post_is_moved_by_whole_days(crew):
+    await writes(crew, LEGS)
+    await crew.coach.says("post wed at 6")
+    await crew.coach.says("move wed back a day")
+    await crew.coach.hears("on Thursday, 5 March at 06:00")

@@ -14,6 +14,7 @@ from core.desk.sessions.says import (
     AsPosted,
     DraftOver,
     GroupPost,
+    HowItLands,
     Marked,
     NoCoachHere,
     NothingRead,
@@ -111,7 +112,13 @@ def not_read(one: Unread) -> str:
     return text if one.guess is None else text + fill(" (did you mean {guess}?)", guess=one.guess)
 
 
-def landing(said: ReadBack) -> str:
+@wording("en", HowItLands)
+def how_it_lands(said: HowItLands) -> Worded:
+    title = fill("<b>{title}</b>\n\n", title=said.title) if said.title else ""
+    return Worded(title + landing(said))
+
+
+def landing(said: HowItLands) -> str:
     parts = []
     if any(people(line) for line in said.view.lines):
         parts.append("<b>How it lands on your people</b>\n" + bullets(view_lines(said.view)))
