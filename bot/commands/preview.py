@@ -264,7 +264,7 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
         if expected is not None and expected.is_telling:
             range_ = [f"{forecast_words(expected.forecast)}."] if expected.forecast.is_to_plan_with else []
             told = [*range_, *pacing_words(expected)]
-            yield from [f"    Expected: {' '.join(told)}"] if told else []
+            yield from [f"    {'Expected' if range_ else 'Pace'}: {' '.join(told)}"] if told else []
     if outcome.effort_at_most is not None:
         yield f"  Effort {effort_words(outcome.effort_at_most)}. Rest whenever you like."
     yield from (f"  Take care: {caution_words(one)}" for one in outcome.cautions)

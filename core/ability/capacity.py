@@ -157,6 +157,17 @@ class Capacity:
         moved = load_moved(variant, self.body_mass_kg)
         return self.of(movement, variant, variant_id).sure_and_median(moved)[0]
 
+    def shown_kg(self, movement: Movement, reps: float) -> float:
+        """So much beside the body surely goes so often, in the ways of a movement that were shown; inf without one."""
+        shown = (test for test in self.tests if test.movement.id == movement.id and test.reps > 0)
+        return max(
+            (
+                self.of(*test[:3], test.kin).too_heavy_from(reps) - load_moved(test.variant, self.body_mass_kg)
+                for test in shown
+            ),
+            default=inf,
+        )
+
     def does_any_of(self, reps: Mapping[str, int]) -> bool:
         """Whether so many repetitions are 70 % sure in any of these ways that the catalogue has, if it has some."""
         known = [name for name in reps if self._catalogue.knows(name.partition("/")[0])]

@@ -11,8 +11,8 @@ from core.values import Value
 
 ScoreUnit = Literal["rounds", "s", "reps", "kg", "m"]
 MarkKind = Literal["split", "ready", "rest", "work", "halfway", "last_minute", "start", "end"]
-# A range wider than this says that little is known (estimate).
-_TELLING = 1.6
+# A range wider than this says that little is known; of repetitions, that nothing is (estimates).
+_TELLING, _TELLING_REPS = 2.0, 1.6
 # Nobody plans by times that lie so far apart; of hours a quarter does no harm (estimates).
 _WIDE_S, _OF_HOURS = 480.0, 1.25
 # Four in five of what falls by chance lie so many spreads apart: from this far below the middle to as far above.
@@ -36,7 +36,7 @@ class Forecast(Value):
     @property
     def is_telling(self) -> bool:
         """Whether the range is narrow enough to be of use to whoever is about to begin."""
-        return self.high <= _TELLING * self.low
+        return self.high <= (_TELLING_REPS if self.unit == "reps" else _TELLING) * self.low
 
     @property
     def is_to_plan_with(self) -> bool:

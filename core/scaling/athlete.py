@@ -34,6 +34,8 @@ from core.scaling.ways import LinePlan, Near, Way
 
 # Up to here an effort is moderate (on the scale of 0 to 10, 5 and 6 are; estimate).
 MODERATE_EFFORT = 5
+# Eight of fifteen that were shown are about half of them (estimate).
+ABOUT_HALF = 1.08
 # So long a walk isn't walked in a room (estimate).
 A_WALK_S = 300.0
 Bound = TypeVar("Bound", int, float)
@@ -244,7 +246,7 @@ class Athlete:
         if not easy:
             meant_easy = plan.easy or plan.light
             return Task(ability, way.set_amount, window, way.counts_reps, meant_easy=meant_easy)
-        most = self._most_of_a_set(window)
+        most = self._most_of_a_set(window) * (ABOUT_HALF if self.capacity.knows(way.movement) else 1)
         return Task(ability, way.set_amount, window.under(most), way.counts_reps, most)
 
     def _most_of_a_set(self, window: Window) -> float:

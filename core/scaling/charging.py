@@ -35,6 +35,9 @@ NEAR_LOAD = 0.08
 # goes for want of it (estimate).
 NOTHING_BELOW = 2
 
+# Where it should be easy, and what they showed says how heavy that is, no more of the kilos is asked for (estimate).
+ABOUT_HALF = 0.45
+
 # A skill that they have is broken into two or three sets before it is left (estimate).
 SOON_BROKEN = log(3)
 
@@ -248,14 +251,14 @@ def _of_other_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> I
         yield Charge("lighter", min(lighter, costs.other_count))
         if ratio * one_side < HALF:
             yield Charge("half_the_kilos", costs.half_the_kilos // 2)
-    elif ratio < HALF and work.athlete.gates.is_able and not work.plan.heavy:
+    elif ratio < (ABOUT_HALF if work.is_shown else HALF) and work.athlete.gates.is_able and not work.plan.heavy:
         yield Charge("half_the_kilos", costs.half_the_kilos)
 
 
 def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
     """What it costs that a set is harder or lighter than meant: what is written is never too light for the choice."""
     costs, plan = lift.work.plan.costs, lift.work.plan
-    if fitting.heavy > (SOON_BROKEN if _is_told_skill(lift.work) else ABOUT):
+    if fitting.heavy > ABOUT and not _is_soon_broken(lift, fitting):
         times = NOTHING_BELOW if lift.work.athlete.is_kept_from_easier(lift.work.way) else 1
         yield Charge("hard", times * costs.hard * tenths(fitting.heavy - ABOUT))
     elif fitting.heavy > 0 and chooses_its_load(lift):
@@ -278,10 +281,17 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
             yield Charge("light", costs.light * tenths(fitting.light - FEEBLE))
 
 
-def _is_told_skill(work: Work) -> bool:
-    """Whether it is a skill that they told of: how many in a row nobody knows, and it may be broken."""
-    way = work.way
-    return way.skill and way.near is Near.WRITTEN and not way.holds and way.id in work.athlete.capacity.skills
+def _is_soon_broken(lift: Lift, fitting: Fit) -> bool:
+    """Whether a skill that is written is broken as it comes: no more of it than their best in a row.
+
+    Where they told of it and not how many, what goes in two or three sets.
+    """
+    way, skills = lift.work.way, lift.work.athlete.capacity.skills
+    if not (way.skill and way.near is Near.WRITTEN and way.id in skills) or way.holds:
+        return False
+    if lift.work.is_shown:
+        return fitting.cost is not None and fitting.cost <= 1
+    return fitting.heavy <= SOON_BROKEN
 
 
 def chooses_its_load(lift: Lift) -> bool:

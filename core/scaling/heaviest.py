@@ -19,8 +19,8 @@ BACK_SHARE = 0.7
 # sore under such a cap is only moved, ten times in place of a heavy few (estimates).
 LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 0.35, 1 / 6, 10.0
 LIGHT_OF_ALL = 2 / 3
-# Whoever goes easy does at least so many in place of a heavy few.
-EASY_REPS = 8.0
+# Whoever goes easy does at least so many in place of a heavy few, with so much of what they surely hold so often.
+EASY_REPS, EASY_OF_SHOWN = 8.0, 0.7
 # Overhead what is too heavy falls on somebody, where a squat or a row only stays down: of what nobody saw whoever goes
 # easy or has a cap on their effort lifts at most half of what goes once, and so does whoever was written something
 # else; whoever takes care half of what goes so often, and half as much of a bag who isn't used to it (estimates). A bag
@@ -78,8 +78,19 @@ def most_kg(athlete: Athlete, plan: LinePlan, way: Way, grip: Grip) -> float:
     counts = begins or athlete.light_duty or athlete.catalogue.implement(grip.hold.implement).improvised
     often = max(way.set_amount or 1.0, EASY_REPS) if counts and _is_unseen(athlete, way) else None
     cap = min(cap, _filled_kg(athlete, way, grip), _light_of_all(athlete, plan, way, grip))
+    cap = min(cap, _of_shown_kg(athlete, way) / grip.per_kg)
     once = _share_of_once(athlete, plan, way, grip) * sure_kg(athlete, way, often or 1.0)
     return min(cap, max(0.0, min(once, _light_kg(athlete, plan, way)) / grip.per_kg))
+
+
+def _of_shown_kg(athlete: Athlete, way: Way) -> float:
+    """Of what they showed whoever goes easy holds so much of what surely goes so often.
+
+    Judged by the way that they showed: a chair to sit down on is no reason for more in the hands.
+    """
+    if way.set_amount is None or not athlete.goes_easy(way):
+        return inf
+    return EASY_OF_SHOWN * athlete.capacity.shown_kg(way.movement, max(way.set_amount, EASY_REPS))
 
 
 def _filled_kg(athlete: Athlete, way: Way, grip: Grip) -> float:
