@@ -36,6 +36,8 @@ from core.scaling.ways import LinePlan, Near, Way
 MODERATE_EFFORT = 5
 # Eight of fifteen that were shown are about half of them (estimate).
 ABOUT_HALF = 1.08
+# Shoulders that push a chair all day press overhead again and again at such a share of what goes (estimate).
+OVERHEAD_AGAIN, OVERHEAD = 0.5, flags({Demand.OVERHEAD})
 # So long a walk isn't walked in a room (estimate).
 A_WALK_S = 300.0
 Bound = TypeVar("Bound", int, float)
@@ -301,6 +303,8 @@ class Athlete:
     def _meant(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this way is meant to cost: where the coach wrote an effort, no more than their own cap."""
         meant, rule = plan.windows[self.pair - 1].times(way.less), plan.line.load_rule
+        if self.sits and plan.breathless and way.demands & OVERHEAD:
+            meant = meant.under(OVERHEAD_AGAIN)
         told = rule is not None and rule.effort is not None and way.counts_reps
         if self.effort_at_most is None or not way.set_amount or not told:
             return meant

@@ -205,7 +205,8 @@ def _is_light_of_two(work: Work, grip: Grip, load: Load) -> bool:
     of_the_hips = work.way.movement.pattern is Pattern.HINGE
     if work.meant_kg is None or hold is None or grip.hold.count > 1 or one_sided or not of_the_hips:
         return False
-    if not any(one.count > 1 for variant in written.movement.variants for one in variant.holds):
+    ways = (*written.movement.variants, *work.way.movement.variants)
+    if not any(one.count > 1 for variant in ways for one in variant.holds):
         return False
     both = work.athlete.gear.loads(grip.hold.implement, 2)
     return 2 * load.value <= hold.count * work.meant_kg and any(one.kg == load.kg for one in both)
