@@ -261,14 +261,21 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
         spared = set[str]()
         lines = [line_words(line, profile.units, spared) for line in block.every_line]
         yield from (f"    {words}" for words in in_turn(block, lines))
-        if expected is not None and expected.is_telling:
-            range_ = [f"{forecast_words(expected.forecast)}."] if expected.forecast.is_to_plan_with else []
-            told = [*range_, *pacing_words(expected)]
-            yield from [f"    {'Expected' if range_ else 'Pace'}: {' '.join(told)}"] if told else []
+        yield from _expected(expected)
     if outcome.effort_at_most is not None:
         yield f"  Effort {effort_words(outcome.effort_at_most)}. Rest whenever you like."
     yield from (f"  Take care: {caution_words(one)}" for one in outcome.cautions)
     yield from (f"  For the coach: {need_words(one, profile.units)}" for one in outcome.needs_coach)
+
+
+def _expected(outlook: Outlook | None) -> Iterator[str]:
+    """What a block comes to, where that is known nearly enough, and how to pace it."""
+    if outlook is None or not outlook.is_to_pace_by:
+        return
+    plan = outlook.is_telling and outlook.forecast.is_to_plan_with
+    range_ = [f"{forecast_words(outlook.forecast)}."] if plan else []
+    told = [*range_, *pacing_words(outlook)]
+    yield from [f"    {'Expected' if range_ else 'Pace'}: {' '.join(told)}"] if told else []
 
 
 def _is_known(profile: Profile) -> bool:

@@ -59,7 +59,7 @@ def reason_words(line: VersionLine, units: MassUnit, spared: set[str] | None = N
     units = _marked_in(line, units)
     why = "For the same reason" if _is_named(line, spared) else _why(line, units)
     if not why:
-        return ""
+        return _eased(line).strip()
     kept = _more_often(line) or _kept(line)
     beside = f"{_without(line)}{_more(line, units)}{_eased(line)}"
     return f"{why}; {kept}.{beside}" if kept else f"{why}.{beside}"

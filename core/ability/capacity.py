@@ -162,11 +162,16 @@ class Capacity:
         shown = (test for test in self.tests if test.movement.id == movement.id and test.reps > 0)
         return max(
             (
-                self.of(*test[:3], test.kin).too_heavy_from(reps) - load_moved(test.variant, self.body_mass_kg)
+                self.of(*test[:3], test.kin).too_heavy_from(reps)
+                - load_moved(test.variant, self.body_mass_kg)
                 for test in shown
             ),
             default=inf,
         )
+
+    def has_shown(self, movement: Movement) -> bool:
+        """Whether they did a movement itself, once at least."""
+        return any(test.movement.id == movement.id and test.reps > 0 for test in self.tests)
 
     def does_any_of(self, reps: Mapping[str, int]) -> bool:
         """Whether so many repetitions are 70 % sure in any of these ways that the catalogue has, if it has some."""

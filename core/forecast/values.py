@@ -11,8 +11,9 @@ from core.values import Value
 
 ScoreUnit = Literal["rounds", "s", "reps", "kg", "m"]
 MarkKind = Literal["split", "ready", "rest", "work", "halfway", "last_minute", "start", "end"]
-# A range wider than this says that little is known; of repetitions, that nothing is (estimates).
-_TELLING, _TELLING_REPS = 2.0, 1.6
+# A range wider than this says that little is known; to share one's strength by it the pace is near enough up to this
+# (estimates).
+_TELLING, _TO_PACE_BY = 1.6, 2.0
 # Nobody plans by times that lie so far apart; of hours a quarter does no harm (estimates).
 _WIDE_S, _OF_HOURS = 480.0, 1.25
 # Four in five of what falls by chance lie so many spreads apart: from this far below the middle to as far above.
@@ -36,7 +37,7 @@ class Forecast(Value):
     @property
     def is_telling(self) -> bool:
         """Whether the range is narrow enough to be of use to whoever is about to begin."""
-        return self.high <= (_TELLING_REPS if self.unit == "reps" else _TELLING) * self.low
+        return self.high <= _TELLING * self.low
 
     @property
     def is_to_plan_with(self) -> bool:
@@ -76,6 +77,11 @@ class Outlook(Value):
     def is_telling(self) -> bool:
         """Whether it says something to whoever is about to begin."""
         return self.forecast.is_telling and not self.is_foregone
+
+    @property
+    def is_to_pace_by(self) -> bool:
+        """Whether its pace helps, though what it comes to may not be known nearly enough."""
+        return self.forecast.high <= _TO_PACE_BY * self.forecast.low and not self.is_foregone
 
 
 class Mark(Value):

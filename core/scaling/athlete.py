@@ -248,7 +248,8 @@ class Athlete:
         if not easy:
             meant_easy = plan.easy or plan.light
             return Task(ability, way.set_amount, window, way.counts_reps, meant_easy=meant_easy)
-        most = self._most_of_a_set(window) * (ABOUT_HALF if self.capacity.knows(way.movement) else 1)
+        shown = bool(way.holds) and self.capacity.has_shown(way.movement)
+        most = self._most_of_a_set(window) * (ABOUT_HALF if shown else 1)
         return Task(ability, way.set_amount, window.under(most), way.counts_reps, most)
 
     def _most_of_a_set(self, window: Window) -> float:

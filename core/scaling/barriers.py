@@ -140,8 +140,13 @@ def _is_made_harder(way: str) -> bool:
 def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str | None:
     """The limit that lightens this variant, or the sore place that it uses; None if there is neither."""
     limit = _limit_lightening(profile.limits or (), _of_the_work(movement, variant))
-    sore = (place for place in profile.today.sore if movement.pattern in SORE.get(place, frozenset(Pattern)))
+    sore = (place for place in profile.today.sore if is_worked(place, movement.pattern))
     return limit or next(sore, None)
+
+
+def is_worked(place: str, pattern: Pattern) -> bool:
+    """Whether a place that is sore feels a movement of this pattern."""
+    return pattern in SORE.get(place, frozenset(Pattern))
 
 
 def _of_the_work(movement: Movement, variant: Variant) -> tuple[Demand, ...]:

@@ -252,7 +252,9 @@ def _of_other_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> I
         yield Charge("lighter", min(lighter, costs.other_count))
         if ratio * one_side < HALF:
             yield Charge("half_the_kilos", costs.half_the_kilos // 2)
-    elif ratio < (ABOUT_HALF if work.is_shown else HALF) and work.athlete.gates.is_able and not work.plan.heavy:
+    elif (
+        ratio < (ABOUT_HALF if work.is_shown else HALF) and work.athlete.gates.is_able and not work.plan.heavy
+    ):
         yield Charge("half_the_kilos", costs.half_the_kilos)
 
 
@@ -277,7 +279,8 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
         # For whoever goes easy it decides between weights, and between ways of what they have shown; never against a
         # movement.
         if lift.load is not None:
-            yield Charge("light", costs.light)
+            light = costs.light * (tenths(fitting.light) if plan.heavy else 1)
+            yield Charge("light", min(light, costs.step))
         elif lift.work.is_shown:
             yield Charge("light", costs.light * tenths(fitting.light - FEEBLE))
 

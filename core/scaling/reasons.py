@@ -17,6 +17,7 @@ from core.scaling.gear import BARBELL
 from core.scaling.heaviest import heaviest_of
 from core.scaling.obstacles import Obstacle, for_the_block, is_all_there_is, is_written, obstacle_to
 from core.scaling.parts import kept_of, without
+from core.scaling.sore import sore_in
 from core.scaling.values import Because, Keeps, Reason
 from core.scaling.ways import SAME_LOAD, LinePlan, Near
 from core.scaling.works import Option
@@ -29,7 +30,11 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     """The reason for the chosen option of a line: of what it offers as well, beside that."""
     plan = _as_offered(plan, option)
     if option.exact and option.part == 1 and not option.build_up:
-        return Reason(because=Because.TOO_LIGHT if _is_light(plan, option, athlete) else Because.AS_WRITTEN)
+        light = _is_light(plan, option, athlete)
+        return Reason(
+            because=Because.TOO_LIGHT if light else Because.AS_WRITTEN,
+            eased_for=None if light or plan.easy else _sore_place(option, athlete),
+        )
     because, about = obstacle_to(plan, athlete, option) or _without_obstacle(plan, option, athlete)
     if option.build_up:
         because, about = Because.UNKNOWN_HEAVY, None
@@ -90,12 +95,10 @@ def _next_kg(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None
     return nearest.kg if hopeful(task, athlete.own_kg(way) + grip.per_kg * nearest.value) else None
 
 
-def _sore_place(option: Option, athlete: Athlete, about: str | None) -> str | None:
+def _sore_place(option: Option, athlete: Athlete, about: str | None = None) -> str | None:
     """What is sore today and works in it, where that isn't what the reason is about."""
-    if option.way is None or not athlete.is_sore(option.way):
-        return None
-    place = athlete.spares(option.way)
-    return place if place != about and place in athlete.profile.today.sore else None
+    place = None if option.way is None else sore_in(option.way, athlete)
+    return place if place != about else None
 
 
 def _more_than_written(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:

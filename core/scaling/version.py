@@ -1,6 +1,6 @@
 """A session made personal: `version_for`, from first to last."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Literal
 
 from core.athletes.complaints import sides_of
@@ -22,6 +22,7 @@ from core.scaling.orders import NO_ORDERS, Orders, Pin
 from core.scaling.reasons import keeps
 from core.scaling.rows import Row
 from core.scaling.sharing import turn_of
+from core.scaling.sore import fewer_sets, is_mostly_sore
 from core.scaling.values import (
     Because,
     Caution,
@@ -118,11 +119,12 @@ def _version_block(chosen: Chosen, athlete: Athlete) -> VersionBlock:
     )
     done = [(row.plan, option) for row, option in chosen.done]
     eases = any(one.way is not None and athlete.goes_easy(one.way) for _, one in done)
+    sore = is_mostly_sore(done, athlete)
     made = VersionBlock(
         block=chosen.number,
         format=block.format,
         minutes=_minutes(block, athlete.minutes),
-        rounds=sets_of(block.rounds, done) if block.rounds and block.format is Format.SETS else block.rounds,
+        rounds=_rounds(block, done, athlete),
         scheme=block.scheme,
         cap_s=_cap_s(block, athlete.minutes, eased=athlete.easing is not None),
         every_s=block.every_s,
@@ -130,11 +132,13 @@ def _version_block(chosen: Chosen, athlete: Athlete) -> VersionBlock:
         rest_s=block.rest_s,
         rest_stations=block.rest_stations,
         effort=block.effort and block.effort.at_most(athlete.effort_at_most or (NOT_HARD if eases else None)),
-        pace=athlete.effort_at_most,
+        pace=athlete.effort_at_most or (NOT_HARD if sore else None),
         notes=block.notes,
         scored=block.scored
         and athlete.scored
-        and not (is_easy(block) or _tries_a_joint(block, done, athlete) or _goes_gently(done, athlete)),
+        and not (
+            sore or is_easy(block) or _tries_a_joint(block, done, athlete) or _goes_gently(done, athlete)
+        ),
         counts=block.counts,
         buy_in=buy_in,
         lines=lines,
@@ -142,6 +146,14 @@ def _version_block(chosen: Chosen, athlete: Athlete) -> VersionBlock:
     )
     turn = turn_of(made, athlete.profile)
     return made if turn is None else made.model_copy(update={"turn": turn})
+
+
+def _rounds(block: Block, done: Sequence[tuple[LinePlan, Option]], athlete: Athlete) -> int | None:
+    """How many sets there are with what is done: fewer of many, and of what is sore."""
+    if not block.rounds or (block.format is not Format.SETS and not block.rest_s):
+        return block.rounds
+    sets = sets_of(block.rounds, done) if block.format is Format.SETS else block.rounds
+    return fewer_sets(sets, done, athlete)
 
 
 def _tries_a_joint(block: Block, done: Iterable[tuple[LinePlan, Option]], athlete: Athlete) -> bool:

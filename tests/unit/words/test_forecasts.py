@@ -58,3 +58,9 @@ def test_without_rounds_the_half_is_told():
 )
 def test_a_range_that_says_nothing_is_not_told_with_a_version(low, high, telling):
     assert Forecast(unit="rounds", low=low, expected=high, high=high).is_telling is telling
+
+
+@pytest.mark.parametrize(("high", "paced"), [(7, True), (10, True), (11, False)])
+def test_the_pace_is_told_a_while_longer_than_what_it_comes_to(high, paced):
+    forecast = Forecast(unit="rounds", low=5, expected=high, high=high)
+    assert Outlook(forecast=forecast).is_to_pace_by is paced

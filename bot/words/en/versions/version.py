@@ -175,7 +175,7 @@ def expected(said: ShowVersion, one: VersionBlock) -> str:
 
 def pacing(said: ShowVersion) -> list[str]:
     """How to get there, for whoever looks it up before they begin."""
-    told = [one for one in said.outlooks if one is not None and one.is_telling]
+    told = [one for one in said.outlooks if one is not None and one.is_to_pace_by]
     words = [words for one in told for words in pacing_words(one)]
     return [fill("<b>How to pace it</b>\n{words}", words=" ".join(words))] if words else []
 
