@@ -122,7 +122,7 @@ def _ends(match: re.Match[str], text: str) -> bool:
     if _LIST_NUMBER.match(before) or _is_open(before):
         return False
     if "." not in match[0]:
-        return not (after.isdigit() and _LACKING.search(text[: match.start() + 1].rstrip()))
+        return not _LACKING.search(text[: match.start() + 1].rstrip())
     heads = after.islower() and _heads(text[match.end() :], BlockKind.WARM_UP, BlockKind.COOL_DOWN)
     begins = after.isdigit() and (not _SHORTENED.search(before) or _ROUNDS.match(text, match.end()))
     return after.isupper() or heads or bool(begins)

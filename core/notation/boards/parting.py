@@ -39,6 +39,7 @@ _IN_SETS = {
 
 # What is gone straight into is done in the same set.
 _BETWEEN_ROUNDS = re.compile(r"\b(?:between|after|each|every)\b.*\b(?:rounds?|rds?|sets?|laps?)\b")
+_LETTERED = re.compile(r"\s*([A-H])[.):]\s")
 _RESTS_LAST = re.compile(r"\brest\W*$")
 _TIMES = re.compile(r"\btimes\b(?!.*:)")
 _INTO = re.compile(
@@ -59,13 +60,21 @@ def is_over(draft: Draft, reading: Reading) -> bool:
     next_pair = draft.letter and reading.letter
     apart = reading.begins and reading.where == "lines"
     next_sets = _is_on_a_clock(draft) and all(piece.sets for piece in told)
-    if apart and (next_pair or next_sets or _calms_down(draft, told) or _comes_then(draft, reading)):
+    if _has_another_letter(draft, reading) or (
+        apart and (next_pair or next_sets or _calms_down(draft, told) or _comes_then(draft, reading))
+    ):
         return True
     if reading.then and _calms_down(draft, told):
         return True
     same_row = reading.row.number == draft.lines[-1].row.number
     goes_on = reading.then and (same_row or _INTO.search(reading.row.text.lower()) is not None)
     return any(rule(draft, told, goes_on) for rule in _RULES)
+
+
+def _has_another_letter(draft: Draft, reading: Reading) -> bool:
+    """`B1 push-up 4 x 12` below a part that begins with `A)`."""
+    own = _LETTERED.match(draft.row.text)
+    return own is not None and reading.letter is not None and own[1].lower() != reading.letter
 
 
 def _is_on_a_clock(draft: Draft) -> bool:

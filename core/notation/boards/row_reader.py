@@ -179,6 +179,9 @@ def _settle_where(reading: Reading) -> None:
     if first and dosed and _is_label(reading.row.text, first):
         reading.parts = True
         reading.unread[reading.unread.index(first)] = first._replace(looks_like="note", guess=None)
+        for piece in reading.pieces:
+            if piece.start <= first.start < piece.end:
+                piece.unread = ""
 
 
 def _is_label(text: str, stretch: Stretch) -> bool:
@@ -282,6 +285,11 @@ def _read_pieces(
 
 def _is_said_of_all(reading: Reading, text: str, span: tuple[int, int], notes: list[str]) -> bool:
     """Whether a piece says how all rest, what something costs, or how the end is done: none of it is work."""
+    if is_rest(text) and reading.pieces and "in_turn" in reading.facts:
+        reading.rest_station = len(reading.pieces) + 1
+        for number, piece in enumerate(reading.pieces, 1):
+            piece.station = number
+        return True
     if is_rest(text) and reading.pieces and "work_s" in reading.facts:
         reading.facts.setdefault("rest_s", reading.facts["work_s"])
         return True

@@ -35,6 +35,16 @@ _WORDS = re.compile(
 )
 # `3 x 10 1-arm rows`
 _ONE_SIDED = re.compile(r"(?<![\w.,/\-])1[\s\-]?(?P<side>arm|leg)(?:ed)?(?=\s[a-z])", re.IGNORECASE)
+# `right arm press`; what hangs or holds by one arm has its own names
+_OTHER_ARM = re.compile(
+    r"\b(?P<side>left|right)[\s\-]arm(?=\s(?:(?:db|kb|dumbbell|kettlebell|push|floor|strict|overhead)\s)?"
+    r"(?:press|row|snatch|swing|clean|jerk|curl))",
+    re.IGNORECASE,
+)
+# The only name in digits; a load stands behind a name.
+_HIPS = re.compile(
+    r"(?<![\w/@.])(?<![a-z/@]\s)90/90s?(?:\s(?:hip\s)?switch(?:es)?\b)?(?![\w/])", re.IGNORECASE
+)
 # Nothing is rowed.
 _IN_A_ROW = re.compile(r"\bin a row\b(?!er)", re.IGNORECASE)
 # `5 sets of as many as you can`
@@ -60,7 +70,7 @@ _NUMERALS = ("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X")
 _ROMAN = re.compile(r"^\s*(I{1,3}|IV|VI{0,3}|IX|X)(?:\s?[.:)]\s|\s)\s*")
 _LETTER = re.compile(
     r"^\s*(?!A (?:few|minute|couple|bit|little|short|quick|good|long)\b)"
-    r"([A-H])(?:[1-9]?[.):\-]|[1-9]\s|(?P<gap>\s)(?=[^\W_]))"
+    r"([A-H])(?:[1-9]?[.):\-]|[1-9]\s|(?P<gap>\s{1,3})(?=[^\W_]))"
 )
 _FEWEST_OF_A_LIST = 3
 
@@ -68,6 +78,8 @@ _FEWEST_OF_A_LIST = 3
 def in_digits(row: Row) -> Row:
     """The row with its spelled numbers as digits, every character at its typed column."""
     row = replaced(row, _ONE_SIDED, lambda match: f"single-{match['side']}")
+    row = replaced(row, _OTHER_ARM, lambda match: f"{match['side']} single-arm")
+    row = replaced(row, _HIPS, lambda _: "hip switch")
     row = replaced(row, _IN_A_ROW, lambda _: "unbroken")
     told = replaced(replaced(replaced(row, _LARGE, _sum), _WORDS, _digits), _MOST, _most)
     return replaced(told, _ROUNDS_OF, lambda match: f"{match['n']} rounds: {match['what']}")

@@ -13,7 +13,7 @@ from core.notation.names.spotting import Spotted, spotted
 from core.notation.text import Strip
 
 SIDE = re.compile(
-    r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?(?:\s(?:arms|legs|sides)\b)?|(?<!time\s)\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
+    r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?(?:\s(?:arms|legs|sides)\b)?|(?<!time\s)(?<!'s\s)(?<!is\s)\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
 )
 _LEFT = re.compile(r"\b(?:left|right)\b")
 _MANNERS = re.compile(

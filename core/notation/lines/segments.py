@@ -10,7 +10,7 @@ from core.notation.lines.reading import read_piece
 from core.notation.names.catalogued import Lexicon
 
 _PARTING = re.compile(
-    r";+|,(?:\s|$)|\s\+\s(?!right\b|(?<=\bclean\s\+\s)(?:jerk|press)\b)|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)(?<!\bw)(?<!\bea)[.!](?:\s|$)|\s\|\s"
+    r";+|,(?:\s(?!or\s[0-9])|$)|\s\+\s(?!right\b|(?<=\bclean\s\+\s)(?:jerk|press)(?:e?s)?\b)|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)(?<!\bw)(?<!\bea)[.!](?:\s|$)|\s\|\s"
     r"|\s(?:then|into)\s"
 )
 _JOINED = re.compile(r"\s(?:and|&|plus)\s|\swith\s(?=[0-9]{1,2}\s?x)|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")

@@ -13,6 +13,8 @@ _EVEN = (
     r"\ball (?:[a-z]+|[0-9]{1,2}|of (?:them|em)) (?:at )?(?:"
     r"within [0-9]{1,2}\s?(?:s|secs?|seconds)\b(?: of each other)?"
     r"|(?:the same|alike|even|equal)\b(?: (?:split|time|pace)s?\b)?)"
+    r"|\b(?:hold )?(?:the )?same (?:split|pace|time) (?:on )?(?:all|every|each)\b"
+    r"(?: (?:of them|time|one|round|[0-9]{1,2}|[a-z]+(?=,|$)))?"
 )
 _MANNERS = re.compile(
     "|".join(
@@ -55,6 +57,12 @@ _MANNERS = re.compile(
                 r"|person works|working\b)"
             ),
             r"\bno (?:time )?(?:cap|limit)\b",
+            r"(?<=[a-z]\s)w(?:ee)?k\s?[0-9]{1,2}\b(?=\s?:)",
+            # `every 500 m 10 burpees`: when it is done, and no distance of its own
+            (
+                r"\bevery (?:[0-9]{1,4}(?:\.[0-9])?\s?)?(?:k|k?m|miles?|laps?|kilomet(?:re|er)s?|met(?:re|er)s?)\b"
+                r"(?: stop)?(?: and)?(?: do)?(?=[:,]?\s[0-9])"
+            ),
             _EVEN,
         )
     )

@@ -60,6 +60,7 @@ OF_CLOCK: tuple[Phrase, ...] = (
     ),
     phrase(r"<n>_x?_(?:<rounds>|sets\b)[\s,:;\-]{0,4}every <work>", every_times),
     phrase(r"\b(?:every|on the) <work><is>(?:for )?<n>_(?:<rounds>|times\b|sets\b)", every_times),
+    phrase(r"\b(?:one|1) (?:set |rep |lift )?every <work>(?![0-9.])", every),
     phrase(r"\bevery <work><is>for <minutes>", every_for),
     phrase(r"\b(?:every|on the) <work><is>x_<n>(?: <rounds>| sets\b| times\b)?(?![0-9.])", every_times),
     phrase(r"\bevery <work>", every),
@@ -84,7 +85,10 @@ OF_CLOCK: tuple[Phrase, ...] = (
     ),
     phrase(r":?<work>\s?[/:]\s?<off>_(?:work[\s/:]rest|on[\s/]off|intervals)\b", on_off),
     phrase(r"<dur> (?:at |per |on |for )?(?:each|every|per|a) (?:station|exercise|movement)\b", at_each),
-    phrase(r"(?:^|(?<=[:,;.]))[\s;*\-]*<dur> each[\s;:]*$", at_each),
+    phrase(
+        r"<dur> (?:at|on) each\b(?! (?:of|sides?|legs?|arms?|foot|feet|hands?|ways?|directions?))", at_each
+    ),
+    phrase(r"(?:^|(?<=[:,;.]))[\s;*\-]*<dur> each(?=[\s;:]*$|,_<n>_<rounds>)", at_each),
     phrase(r"<dur> each of\b", work),
     phrase(r"<n>_x?_<rounds> of <dur>(?=\s?[:,;.(]|\s*$)", rounds_of_time),
     phrase(r"^[\s;*]*work(?:ing)?(?: time)?<is><dur>", work),

@@ -93,7 +93,7 @@ OF_ROUNDS: tuple[Phrase, ...] = (
     phrase(r"<n>_x_(?P<a>[0-9]{1,3})(?P<b>) (?:of )?(?:everything\b|each[\s:;]*$)", sets_of),
     phrase(r"(?<!about.)(?<!around.)<n> sets\b(?! of| x|_[0-9])", sets),
     phrase(r"(?<=[,;:]\s)(?P<n>1|one) set\b(?! of)", sets),
-    phrase(r"<n> sets of (?=[0-9]{1,3}\s?[a-z][^,;+]*(?:[,;+]|\s(?:&|and)\s[0-9]))", sets),
+    phrase(r"<n> sets (?:of )?(?=[0-9]{1,3}\s?[a-z][^,;+]*(?:[,;+]|\s(?:&|and)\s[0-9]))", sets),
     phrase(
         r"\b(?:in|as) (?:pairs|twos)\b|^[\s;]*pairs[\s;.,:]*$|\bi go[\s,]{1,3}(?:yo)?u go\b"
         r"|\b(?:with|w/)\s?(?:a |your )?partner\b|^[\s;]*partner\b(?: work\b)?|\b(?:yo)?u go[\s,]{1,3}i go\b",

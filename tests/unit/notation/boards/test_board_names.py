@@ -279,3 +279,22 @@ def test_a_stretch_of_no_name_is_a_line_all_the_same(text):
 
 def test_minutes_that_name_nothing_are_no_stretch():
     assert read_session("40 min easy", catalogue()).session is None
+
+
+SAID_OTHERWISE = [
+    ("90/90 switch x10", "hip switch"),
+    ("10 90/90s", "hip switch"),
+    ("right arm press x6", "single-arm press"),
+    ("9 clean + jerks 50/35", "clean and jerk"),
+]
+
+
+@pytest.mark.parametrize(("typed", "movement"), SAID_OTHERWISE)
+def test_names_in_digits_of_an_arm_and_with_a_plus_are_names(typed, movement):
+    (line,) = lines(f"AMRAP 12\n{typed}")
+    assert line.movement == movement
+
+
+def test_what_is_left_is_no_side():
+    (line,) = lines("3 min on 1 min off x 4: max cal bike in what's left")
+    assert line.side is None

@@ -349,3 +349,8 @@ def test_a_load_above_all_that_is_said_of_each_weight_is_of_no_side():
     text = "10/7 kg each\n30 s on 30 s off, 3 rounds\nfront squat\npush press"
     (block,) = read_session(text, catalogue()).session.blocks
     assert [(line.per_side, len(line.loads_kg)) for line in block.lines] == [(False, 2)] * 2
+
+
+def test_a_pair_with_another_letter_ends_the_part_before():
+    text = "A  Clean, every 75s x 10, 1 rep\nB1 Push up 4 x 12\nB2 Curl 4 x 10\nC  6 min row"
+    assert [len(block.lines) for block in read_session(text, catalogue()).session.blocks] == [1, 2, 1]

@@ -155,3 +155,23 @@ def test_the_time_behind_a_name_that_nobody_knows_is_that_of_the_part(text):
 
 def test_the_time_of_work_that_nobody_knows_is_used_nowhere():
     assert read_session("gizmos, 6 minutes", catalogue()).session is None
+
+
+@pytest.mark.parametrize(
+    "head", ["3 rounds, 1 min each\n", "Stations, 1 min each, 3 rounds\n", "3 rounds, 1 min on each: "]
+)
+def test_a_rest_among_the_turns_is_a_turn_of_its_own(head):
+    joint = ", " if head.endswith(": ") else "\n"
+    (block,) = understood(head + joint.join(("burpees", "swings", "rest"))).blocks
+    assert (block.every_s, block.rounds, block.rest_stations) == (60, 3, (3,))
+    assert [line.station for line in block.lines] == [1, 2]
+
+
+def test_so_long_on_each_side_is_no_clock():
+    (block,) = understood("Cool-down: quad stretch, 45 seconds on each side").blocks
+    assert (block.format, block.lines[0].per_side) == ("quality", True)
+
+
+def test_one_every_so_often_is_on_the_clock():
+    (block,) = understood("deadlift 5x2 @ 87%, one every 2 min").blocks
+    assert (block.format, block.rounds, block.every_s) == ("intervals", 5, 120)

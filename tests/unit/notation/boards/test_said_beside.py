@@ -121,3 +121,15 @@ def test_a_sentence_behind_a_line_in_its_row_says_how_it_is_done():
 def test_who_works_is_said_of_the_part(said):
     (block,) = read(f"In pairs, AMRAP 20, {said}\n10 burpees").session.blocks
     assert said in block.notes.lower()
+
+
+@pytest.mark.parametrize("told", ["2k row. Every 500 m do 10 burpees", "2k row, every 500 m 10 burpees"])
+def test_how_far_apart_something_is_done_is_no_way_to_go(told):
+    (block,) = read(told).session.blocks
+    assert [(line.movement, line.amount) for line in block.lines] == [("row", 2000), ("burpee", 10)]
+    assert "every 500 m" in block.notes.lower()
+
+
+def test_what_whoever_lacks_a_thing_does_is_no_work_in_a_row_of_its_own():
+    found = read("8 x 45 s uphill\n10 min jog CD\nNo hill? incline on the treadmill at 5%, 90s rest").session
+    assert [line.movement for line in found.every_line] == ["run", "run"]
