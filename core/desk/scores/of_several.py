@@ -20,7 +20,7 @@ from core.desk.scores.whose import (
     session_told_of,
     stranger_in,
 )
-from core.desk.versions.version import session_meant
+from core.desk.versions.version import post_meant
 from core.desk.visit import Visit
 from core.notation.part_places import place_of
 from core.notation.people import NameInFront
@@ -41,7 +41,7 @@ async def as_scores_of_several(visit: Visit, text: str, session_id: int | None) 
     known = [roster[one.name] for one in told if one.name in roster]
     if not known:
         return None
-    replied = await session_meant(visit, session_id) if session_id else None
+    replied = await post_meant(visit, session_id) if session_id else None
     record = replied or await session_told_of(visit, text, known[0])
     return await on_one_screen(visit, record, roster, told, text) if record else None
 

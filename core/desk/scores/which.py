@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 
 from core.desk.days import LOOKS_BACK, RECENT, today_in, zone_of
-from core.desk.versions.version import session_meant
+from core.desk.versions.version import post_meant, session_meant
 from core.desk.visit import Visit
 from core.errors import BellwetherError
 from core.notation.scores import read_parts, read_score
@@ -32,7 +32,7 @@ async def session_scored(visit: Visit, text: str, session_id: int | None) -> Ses
     WhichSession; also where a day is told on which there was none.
     """
     if session_id is not None:
-        return await session_meant(visit, session_id)
+        return await post_meant(visit, session_id)
     week = await shown_since(visit, LOOKS_BACK)
     recent = [one for one in week if (one.posted_at or visit.now) >= visit.now - RECENT]
     of_day = await told_day(visit, text, week)

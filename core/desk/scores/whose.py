@@ -23,7 +23,7 @@ from core.desk.sessions.meant import names_a_day, of_day, posted_lately, without
 from core.desk.talk.not_got import short, word_for_coach
 from core.desk.talk.says import DoneOtherwise
 from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, understood
-from core.desk.versions.version import session_meant
+from core.desk.versions.version import post_meant
 from core.desk.visit import Visit
 from core.notation.people import NameInFront, cut_at_names, name_in_front
 from core.notation.scores.company import in_company
@@ -108,7 +108,7 @@ async def as_score_of_somebody(visit: Visit, text: str, session_id: int | None) 
     if found is None:
         return await as_score_of_a_stranger(visit, text, groups[0], tuple(roster))
     athlete = roster[found.name]
-    replied = await session_meant(visit, session_id) if session_id else None
+    replied = await post_meant(visit, session_id) if session_id else None
     record = replied or await session_told_of(visit, text, athlete)
     return await score_told(visit, text, record, roster, found) if record else None
 
@@ -134,7 +134,7 @@ async def groups_told_of(visit: Visit, text: str, session_id: int | None) -> lis
     """The groups of whose people a coach's words may tell a score; none for words that tell of none."""
     is_one = _NUMBER.search(text) or NOT_FINISHED.search(text.casefold())
     coached = await coached_ids(visit) if is_one else ()
-    replied = await session_meant(visit, session_id) if session_id and coached else None
+    replied = await post_meant(visit, session_id) if session_id and coached else None
     return [one for one in coached if replied is None or one == replied.group_id]
 
 

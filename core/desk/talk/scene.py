@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from core.desk.days import RECENT
-from core.desk.versions.version import session_meant
+from core.desk.versions.version import post_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.store.records import SessionRecord
@@ -20,7 +20,7 @@ class Scene:
 
 
 async def scene_of(visit: Visit, text: str, replied_to: int | None) -> Scene:
-    record = await session_meant(visit, replied_to)
+    record = await post_meant(visit, replied_to)
     if record is None or record.posted_at is None or record.posted_at < visit.now - RECENT:
         return Scene(text, replied_to)
     seen = await seen_by(visit, record, visit.person)

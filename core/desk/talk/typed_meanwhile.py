@@ -9,7 +9,7 @@ from core.desk.outcome import Outcome
 from core.desk.scores.whose import own_score
 from core.desk.talk.asked import OfScore
 from core.desk.talk.understood import in_own_words, matter
-from core.desk.versions.version import session_meant
+from core.desk.versions.version import post_meant, session_meant
 from core.desk.visit import Visit
 from core.notation.part_labels import find_part
 from core.notation.scores import read_score
@@ -65,7 +65,7 @@ _DID: Final = re.compile(r"\b(?:did|done|finished|got|managed|took)\b", re.IGNOR
 
 async def reads_as_score(visit: Visit, text: str, session: int | None) -> bool:
     """`Did the whole thing today lads 15.40`, where something else was asked: of the session before them."""
-    record = await session_meant(visit, session) if _DID.search(text) and _NUMBER.search(text) else None
+    record = await post_meant(visit, session) if _DID.search(text) and _NUMBER.search(text) else None
     if record is None:
         return False
     read = read_score(text, record.session)

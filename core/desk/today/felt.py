@@ -13,7 +13,7 @@ from core.desk.talk.asked import keeps
 from core.desk.today.pain import joints
 from core.desk.today.reports import all_told, effort_key, rate_effort, take_up_pain, tell_hurt
 from core.desk.today.says import AskEffort
-from core.desk.versions.version import session_meant
+from core.desk.versions.version import post_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.notation.body.complaints import read_complaint
@@ -112,7 +112,7 @@ async def just_scored(visit: Visit, session: int | None, *, named: bool = False)
     """
     if (await visit.profile()).screening is None or await keeps(visit, "named_effort" if named else "effort"):
         return None
-    record = await session_meant(visit, session)
+    record = await post_meant(visit, session)
     if record is None:
         return None
     if named and await seen_by(visit, record, visit.person) is not None:

@@ -88,6 +88,14 @@ async def session_meant(visit: Visit, session_id: int | None) -> SessionRecord |
     return newest[0] if newest else None
 
 
+async def post_meant(visit: Visit, replied_to: int | None) -> SessionRecord | None:
+    """The posted session that words are said of; None where they reply to one that isn't posted, or mean it."""
+    records = visit.uow.sessions
+    record = await records.find(replied_to, await visit.group_ids()) if replied_to is not None else None
+    is_draft = record is not None and record.posted_at is None
+    return None if is_draft else await session_meant(visit, replied_to)
+
+
 async def newest_by_group(visit: Visit) -> list[SessionRecord]:
     """The session that each of the visitor's groups got last, the newest first."""
     found = [await visit.uow.sessions.latest_posted(group) for group in await visit.group_ids()]

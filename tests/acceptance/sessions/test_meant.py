@@ -325,3 +325,12 @@ async def test_a_post_is_moved_by_whole_days(crew):
     await crew.coach.says("post wed at 6")
     await crew.coach.says("move wed back a day")
     await crew.coach.hears("on Thursday, 5 March at 06:00")
+
+
+async def test_a_reply_to_a_draft_is_said_of_that_draft(crew):
+    await crew.coach.says("Friday\nAMRAP 10\n400 m run\n10 push-ups")
+    friday = await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("Saturday\nAMRAP 12\n10 air squats\n400 m run")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("make the run 300 m", reply_to=friday)
+    assert "300 m run\n10 push-ups" in (await crew.coach.hears("Here's how I read it")).text
