@@ -9,13 +9,18 @@ from core.understanding.acts import Order
 from core.understanding.marks import mark
 from core.understanding.several import names_and_when, names_only, sentences_of
 from core.understanding.slots import body
-from core.understanding.slots.orders import explains, like_before, movements, order, says, tells_why
+from core.understanding.slots.order_words import movements, says
+from core.understanding.slots.orders import explains, like_before, order, tells_why
 from core.understanding.slots.stretch import Stretch
 from core.understanding.values import Context
 
 _ALL: Final = re.compile(
     r"\b(?:every(?:one|body)|all of (?:us|them|you)|the (?:whole )?group)\b", re.IGNORECASE
 )
+
+
+# `No burpees no runs for Bo`, with nothing between.
+_NO_AND_NO: Final = re.compile(r"\b(no [^\W\d_][\w-]+(?: [\w-]+)?)\s+(?=no [^\W\d_])", re.IGNORECASE)
 
 
 class Told(NamedTuple):
@@ -42,6 +47,13 @@ class _Saying(NamedTuple):
         return ", ".join(self.thoughts)
 
 
+def strangers_in(text: str, people: Sequence[str]) -> tuple[str, ...]:
+    """Who is named where only somebody can be, and is none of these; as if behind a `for`, as a name may come first."""
+    marked = mark(f"for {text}", None, names_small=True)
+    named = (one.value("person") or "" for one in marked.within(0, len(marked.words), "person"))
+    return tuple(dict.fromkeys(one for one in named if find_name(one, people) is None))
+
+
 def orders_in(text: str, people: Sequence[str], looked_at: str | None = None) -> tuple[Order, ...]:
     """The orders of a message, without what of it is no order for anybody."""
     return told_in(text, people, looked_at).orders
@@ -54,6 +66,7 @@ def told_in(text: str, people: Sequence[str], looked_at: str | None = None) -> T
     of its own people, and of those before it whom no order was for where it says `them`. `looked_at`: who is meant by
     `her` where nobody is named.
     """
+    text = _NO_AND_NO.sub(r"\1, ", text)
     told = Told()
     waiting: tuple[_Saying, ...] = ()
     last: tuple[str, ...] = (looked_at,) if looked_at else ()
@@ -135,14 +148,15 @@ def _orders_of(saying: _Saying, named: Sequence[str], people: Sequence[str]) -> 
     if not named or saying.words.endswith("?"):
         return Told()
     taken = [(one, _fields(one, people)) for one in saying.thoughts]
-    whole = {} if _each_of_its_own(fields for _, fields in taken) else _fields(saying.words, people)
-    if whole:
-        why = [one for one, fields in taken if _tells_why(one, people) and not fields]
-        return _told(saying.words, [whole], named, (), why)
+    why = [one for one, fields in taken if _tells_why(one, people) and not fields]
+    is_swapped = any(says(_stretch(one, people), "swapped") for one, _ in taken)
+    if is_swapped or not _each_of_its_own(fields for _, fields in taken):
+        ordered = ", ".join(one for one in saying.thoughts if one not in why)
+        whole = _fields(saying.words, people) or _fields(ordered, people)
+        if whole:
+            return _told(saying.words, [whole], named, (), why)
     done = [*_at_one_time([fields for _, fields in taken if fields])]
-    others = [one for one, fields in taken if not fields]
-    why = [one for one in others if _tells_why(one, people)]
-    left = [one for one in others if one not in why and not _is_only_why(one, people)]
+    left = [one for one, fields in taken if not fields and one not in why and not _is_only_why(one, people)]
     return _told(saying.words, done, named, left, why) if done else Told()
 
 

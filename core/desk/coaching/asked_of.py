@@ -1,8 +1,8 @@
-"""A coach asks why somebody's version is as it is, or whether its loads are right: from what it was worked out with."""
+"""A coach asks of somebody's version why it is so, or whether its loads are right: from what it was worked out with."""
 
 from collections.abc import Sequence
 
-from core.desk.coached import coached_athletes
+from core.desk.coached import coached_athletes, coached_ids
 from core.desk.coaching.holds import session_with
 from core.desk.coaching.in_view import in_view
 from core.desk.coaching.ordering_says import NothingToLookAt
@@ -10,6 +10,7 @@ from core.desk.coaching.overseeing import try_on
 from core.desk.coaching.reasons_says import TheirLine, WhyTheirs
 from core.desk.errors import UnknownThing
 from core.desk.outcome import Outcome
+from core.desk.scores.progress import how_they_do
 from core.desk.versions.showing import written_at
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
@@ -28,6 +29,8 @@ async def as_asked_of(visit: Visit, text: str, _: int | None) -> Outcome | None:
     if asked is None or name is None:
         return None
     athlete = athletes[name]
+    if asked.question == "more":
+        return await how_they_do(visit, athlete, await coached_ids(visit))
     record = await session_with(visit, Order(text=text, person=name), await visit.group(athlete.group_id))
     try:
         return (

@@ -22,7 +22,8 @@ from core.understanding.acts import Order
 
 async def of_no_line(visit: Visit, order: Order, athlete: Membership) -> Outcome | None:
     """They are away, are held, or have an easy week; None for what becomes of the lines of a session."""
-    if order.step == "away" or (order.step == "rest" and order.until not in {None, "always"}):
+    is_dated = order.day is not None or order.until not in {None, "always"}
+    if order.step == "away" or (order.step == "rest" and is_dated):
         return await away(visit, order, athlete)
     if order.step == "back":
         return await count_in_again(visit, athlete)

@@ -27,6 +27,11 @@ _ASKS: Final[Mapping[str, Any]] = {
     "half": lambda _: {"share": 0.5},
     "load": lambda order: {"load_kg": Decimal(f"{order.amount:g}")},
 }
+_WHATEVER_IS_THERE: Final[Mapping[str | None, WhyNot]] = {
+    "rounds": "rounds",
+    "number": "no_number",
+    "more": "more",
+}
 _STEPS: Final = frozenset({"easier", "harder", "written"})
 
 
@@ -113,8 +118,8 @@ def why_not(order: Order, holds: Holds, pins: Mapping[str, Pin]) -> WhyNot | Non
     """Why nothing can come of an order; None where something can."""
     if pins:
         return None
-    if order.step in {"rounds", "number"}:
-        return "rounds" if order.step == "rounds" else "no_number"
+    if order.step in _WHATEVER_IS_THERE:
+        return _WHATEVER_IS_THERE[order.step]
     if order.step is None or (order.step == "other" and order.movement is None):
         return "unclear"
     if holds.record is None:

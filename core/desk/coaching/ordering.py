@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 
 from core.desk.access import admitted
-from core.desk.coached import athlete_in
+from core.desk.coached import Roster, athlete_in
 from core.desk.coaching.commands import TakeOrdersBack
 from core.desk.coaching.holds import Holds, card, for_which, session_with
 from core.desk.coaching.ordered_days import of_no_line
@@ -19,7 +19,7 @@ from core.desk.coaching.ordered_lines import (
     why_not,
     work_of,
 )
-from core.desk.coaching.ordering_says import NothingToLookAt, OrderNotDone, OrdersGone, WhyNot
+from core.desk.coaching.ordering_says import NobodyCalled, NothingToLookAt, OrderNotDone, OrdersGone, WhyNot
 from core.desk.coaching.overseeing import try_on
 from core.desk.coaching.standing import keep, ordered
 from core.desk.errors import AlreadyDone, UnknownThing
@@ -173,6 +173,12 @@ async def not_clear(visit: Visit, order: Order, athlete: Membership) -> Outcome:
         )
     except UnknownThing:
         return nothing_there(visit, athlete)
+
+
+def nobody_called(visit: Visit, names: Sequence[str], athletes: Roster) -> Outcome:
+    """Nobody shall think that something was ordered for somebody who isn't there."""
+    known = tuple(dict.fromkeys(one.person.name for one in athletes.everybody))
+    return visit.told(NobodyCalled(names=tuple(names), known=known)) if names else Outcome()
 
 
 def nothing_there(visit: Visit, athlete: Membership) -> Outcome:

@@ -97,6 +97,13 @@ class OnlyTheyErase(Said):
     athlete: str
 
 
+class NobodyCalled(Said):
+    """To the coach: nobody of theirs is called so, and nothing has changed for them. `known`: whom the coach has."""
+
+    names: tuple[str, ...]
+    known: tuple[str, ...]
+
+
 class NothingToLookAt(Said):
     """To the coach: there is no session to show this athlete's version of; or they have none today."""
 

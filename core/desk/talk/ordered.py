@@ -1,13 +1,14 @@
 """What a coach orders for athletes who are named, or for the one they have just looked at."""
 
+from dataclasses import replace
 from typing import Final
 
 from core.desk.coached import coached_athletes, coached_groups
 from core.desk.coaching.announcing import ask_word
 from core.desk.coaching.in_view import in_view
-from core.desk.coaching.ordering import carry_out_order, not_clear
+from core.desk.coaching.ordering import carry_out_order, nobody_called, not_clear
 from core.desk.coaching.ordering_says import AwayTold, Ordered
-from core.desk.coaching.says import AthleteHeld, NoSuchPart, WeekEased
+from core.desk.coaching.says import AthleteCard, AthleteHeld, NoSuchPart, WeekEased
 from core.desk.coaching.telling_for import offer_to_tell
 from core.desk.outcome import Outcome
 from core.desk.talk.not_got import left_over
@@ -17,7 +18,7 @@ from core.notation.people import find_name, name_in_front, word_behind
 from core.notation.talk.chat import is_like_a_score
 from core.store.records import Membership
 from core.understanding import acts as a
-from core.understanding.ordering import told_in
+from core.understanding.ordering import strangers_in, told_in
 
 _DONE: Final = (Ordered, WeekEased, AwayTold, AthleteHeld)
 
@@ -28,7 +29,8 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     if not athletes or "\n" in text.strip():
         return None
     looked_at = await in_view(visit, athletes)
-    told = told_in(text, tuple(athletes), looked_at)
+    strangers = strangers_in(text, tuple(athletes))
+    told = told_in(text, (*athletes, *strangers), looked_at)
     named = [name_in_front(words, athletes) for words in told.left]
     if any(one is not None and is_like_a_score(one.rest) for one in named):
         return None
@@ -36,15 +38,29 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
         word = await word_to_them(visit, text, athletes[looked_at]) if looked_at else Outcome()
         return word if word.says else None
     outcome = words = Outcome()
-    for one in told.orders:
+    ordered = [one for one in told.orders if one.person not in strangers]
+    for one in ordered:
         outcome += await carry_out_order(visit, one, athletes[one.person])
-    for name in dict.fromkeys(one.person for one in told.orders):
+    for name in dict.fromkeys(one.person for one in ordered):
         words += await word_to_them(visit, text, athletes[name])
+    unknown = [name for name in strangers if any(one.person == name for one in told.orders)]
+    outcome += nobody_called(visit, unknown, athletes)
     if any(isinstance(say.what, _DONE) for say in outcome.says):
-        for name in told.of:
+        for name in (one for one in told.of if one not in strangers):
             outcome += await offer_to_tell(visit, athletes[name], ", ".join(told.why))
     left = () if words.says else told.left
-    return outcome + words + (await left_over(visit, left) if left else Outcome())
+    return each_card_once(outcome) + words + (await left_over(visit, left) if left else Outcome())
+
+
+def each_card_once(done: Outcome) -> Outcome:
+    """Of several orders for one athlete, their version as it is behind the last."""
+    cards = {say.what.person: at for at, say in enumerate(done.says) if isinstance(say.what, AthleteCard)}
+    says = tuple(
+        say
+        for at, say in enumerate(done.says)
+        if not isinstance(say.what, AthleteCard) or cards[say.what.person] == at
+    )
+    return replace(done, says=says)
 
 
 async def as_of_some(visit: Visit, text: str, _: int | None) -> Outcome | None:

@@ -110,7 +110,7 @@ async def as_undo(visit: Visit, text: str, replied_to: int | None) -> Outcome | 
     if gone is None or not await visit.memberships():
         return None
     if gone.person is not None:
-        return await remove_of(visit, text, athletes[gone.person])
+        return await remove_of(visit, text, athletes[gone.person], numbers_in(gone.told))
     return await remove_own(visit, text, gone)
 
 
@@ -243,11 +243,11 @@ async def undo_line(visit: Visit, text: str, replied_to: int | None) -> Outcome 
     return await show_again(visit, scene.record.id, "undone")
 
 
-async def remove_of(visit: Visit, text: str, athlete: Membership) -> Outcome:
-    """Of the day that is named, else their last."""
+async def remove_of(visit: Visit, text: str, athlete: Membership, numbers: frozenset[str]) -> Outcome:
+    """Of the day that is named, else their last; with these numbers in it."""
     named = await of_day(visit, text)
     records = [named] if named else await at_hand(visit)
-    gone = await off_by_coach(visit, athlete, records, all_of_them=bool(_EACH.search(text)))
+    gone = await off_by_coach(visit, athlete, records, numbers, all_of_them=bool(_EACH.search(text)))
     return gone or visit.told(NoSuchScore(athlete=athlete.person.name))
 
 

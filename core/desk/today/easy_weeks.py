@@ -7,6 +7,7 @@ from core.athletes.easing import A_BREAK, WEEK
 from core.desk.access import admitted
 from core.desk.coached import athlete_in, coached_athletes, coached_groups
 from core.desk.coaching.commands import CallWeekEasy
+from core.desk.coaching.ordering import nobody_called
 from core.desk.coaching.says import AskWhoseWeek, WeekEased
 from core.desk.days import today_in
 from core.desk.errors import StalePress
@@ -17,14 +18,22 @@ from core.notation.coaching.easing import EasyWeekWish, easy_week_told, monday_o
 from core.notation.people import all_named
 from core.scaling.orders import Pin
 from core.store.records import Group, Membership
+from core.understanding.ordering import strangers_in
 
 
 async def as_easy_week(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`easy week`, `next week is a deload for Ilse`; None from others, and where they mean themselves."""
     groups = await coached_groups(visit)
     athletes = await coached_athletes(visit)
-    wish = read_easy_week(text, athletes) if groups else None
-    return None if wish is None or wish.mine else await carry_out(visit, wish, groups, athletes)
+    strangers = strangers_in(text, tuple(athletes)) if groups else ()
+    wish = read_easy_week(text, (*athletes, *strangers)) if groups else None
+    if wish is None or wish.mine:
+        return None
+    unknown = nobody_called(visit, [one for one in strangers if one in wish.names], athletes)
+    theirs = wish._replace(names=tuple(one for one in wish.names if one in athletes))
+    if wish.names and not theirs.names:
+        return unknown
+    return await carry_out(visit, theirs, groups, athletes) + unknown
 
 
 async def as_told(visit: Visit, person: str | None, text: str) -> Outcome | None:

@@ -6,12 +6,20 @@ from typing import Final, Literal, NamedTuple
 
 from core.notation.people import find_name
 
-Question = Literal["why", "load"]
+Question = Literal["why", "load", "more"]
 
 _BEFORE: Final = r"^\W*(?:(?:and|but|so|ok|hey|hi|pls|please|btw)\W+)*"
 _WHY: Final = re.compile(rf"{_BEFORE}(?:why|how come|what(?:'?s| is) the reason)\b", re.IGNORECASE)
 _IS_IT: Final = re.compile(
     rf"{_BEFORE}(?:is|isn'?t|are|aren'?t|will|would|does|(?:do )?you think|think)\b", re.IGNORECASE
+)
+_HOW_HEAVY: Final = re.compile(
+    rf"{_BEFORE}(?:how (?:heavy|light)|(?:what|which|how much) (?:weights?|loads?|kgs?|kilos?))\b",
+    re.IGNORECASE,
+)
+_DONE: Final = re.compile(r"\bdid\b", re.IGNORECASE)
+_MORE: Final = re.compile(
+    r"\bready (?:for|to)\b|\b(?:getting|got) (?:any )?(?:better|stronger|fitter|faster)\b", re.IGNORECASE
 )
 _LOAD: Final = re.compile(
     r"\b(?:loads?|weights?|kgs?|kilos?|lbs?|heavy|light|[0-9]+\s?(?:kg|lb)s?)\b", re.IGNORECASE
@@ -49,4 +57,8 @@ def asked_of_version(text: str, names: Iterable[str]) -> AskedOf | None:
         re.findall(r"\w+", rest.casefold())
     ):
         return AskedOf(name, "why")
+    if name and _IS_IT.match(rest) and _MORE.search(rest):
+        return AskedOf(name, "more")
+    if _HOW_HEAVY.match(rest) and not _DONE.search(rest):
+        return AskedOf(name, "load")
     return AskedOf(name, "load") if _IS_IT.match(rest) and _LOAD.search(rest) else None

@@ -59,6 +59,9 @@ _ASKS_WHETHER: Final = re.compile(
     r"^(?:so |and |hi |hey )*(?:is|isn't|are|aren't|was|will|do (?:i|we)|does|what|when|which|why|how)\b"
 )
 
+# Nor does who wonders about it.
+_WONDERS: Final = re.compile(r"\b(?:shall|should) (?:i|we)\b|\b(?:do|would) you think\b|\bworth\b")
+
 # What says of weeks without a word that there was a break in them, or that there was none.
 _PAUSED: Final = re.compile(
     r"\b(?:holidays?|vacation|ill|sick|injured|flu|covid|travel\w*|away|abroad|time off|off|break|pause|busy|nothing"
@@ -95,7 +98,7 @@ class EasyWeekWish(NamedTuple):
 def easy_week_told(text: str, names: tuple[str, ...]) -> EasyWeekWish | None:
     """Which week is meant by words that are understood to be of an easy one; None where they may mean its end."""
     words = text.lower()
-    if _ENDS & set(re.findall(r"[\w']+", words)):
+    if ("?" in words and _WONDERS.search(words)) or _ENDS & set(re.findall(r"[\w']+", words)):
         return None
     return EasyWeekWish(names, _when(words), yes=True, mine=False)
 
@@ -103,7 +106,7 @@ def easy_week_told(text: str, names: tuple[str, ...]) -> EasyWeekWish | None:
 def read_easy_week(text: str, names: Iterable[str] = ()) -> EasyWeekWish | None:
     """The wish for an easy week, or for its end; None where it is about something else."""
     words = _words(text)
-    if words is None or _ASKS_WHETHER.match(words):
+    if words is None or _ASKS_WHETHER.match(words) or ("?" in words and _WONDERS.search(words)):
         return None
     whose, words = _named(words, dict(spellings(names)))
     spoken = set(re.findall(r"[@\w']+", words))

@@ -48,6 +48,9 @@ _HOLD_OF_SOMEBODY = re.compile(
 _ABOUT = re.compile(r"@|\b(?:has|have|got|is|was|had|for|her|him|them|his|their|today|please|a|an|the)\b")
 
 
+_ASKS = re.compile(r"^\W*(?:how|what|which|why|when|who|whose|where)\b", re.IGNORECASE)
+
+
 class WishAbout(NamedTuple):
     name: str
     wish: Wish
@@ -65,7 +68,7 @@ def read_wish(text: str, names: Iterable[str]) -> WishAbout | None:
 
 def read_body_of_another(text: str, names: Iterable[str]) -> str | None:
     """Of whom a coach tells what their body must spare: `Ilse has a bad shoulder`, `no jumping for Bo`."""
-    if "?" in text:
+    if "?" in text or _ASKS.match(text):
         return None
     found = find_name(re.sub(r"\s+", " ", text.replace("\u2019", "'")).casefold(), names)
     if found is None:

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from typing import Final, NamedTuple
 
 from core.notation.people import find_name
+from core.notation.talk.chat import is_like_a_score
 from core.notation.text import plain
 
 _SO: Final = r"(?:me|mine|my score|true|right|correct|what i (?:did|meant|said|lifted))"
@@ -38,6 +39,8 @@ _OFF_THE_BOARD: Final = re.compile(
 _HIDE: Final = re.compile(
     r"\b(?:stop|hide|remove)\b.{0,30}\b(?:on|from) (?:the|that) (?:board|scoreboard|leaderboard)\b"
 )
+# `Delete Jonas 5 rounds`: by what was reached.
+_TOLD_OF: Final = re.compile(r"^(?:delete|remove|erase|scrap|wipe) @(?:'?s)? (?P<score>.*[0-9].*)$")
 _NO_ORDER: Final = re.compile(r"^(?:why|when|what|who|which|if|is|did|does|will|was|would)\b|\bcap\b")
 
 
@@ -48,10 +51,11 @@ _A_THING: Final = re.compile(
 
 
 class ScoreGone(NamedTuple):
-    """Whose score is to go; None is the speaker's. `board`: only from the board."""
+    """Whose score is to go; None is the speaker's. `board`: only from the board. `told`: which, by what was reached."""
 
     person: str | None
     board: bool
+    told: str = ""
 
 
 def asks_to_undo(text: str) -> bool:
@@ -74,6 +78,9 @@ def score_to_go(text: str, people: Iterable[str] = ()) -> ScoreGone | None:
     words = _words(found.rest if found else text)
     if _NO_ORDER.search(words):
         return None
+    told = _TOLD_OF.match(words)
+    if told and is_like_a_score(told["score"]):
+        return ScoreGone(found.name if found else None, board=False, told=told["score"])
     board = bool(_OFF_THE_BOARD.search(words) or _HIDE.search(words))
     if not board and not _SCORE.search(words):
         return None

@@ -58,6 +58,7 @@ Step = Literal[
     "amount",
     "load",
     "at_most",
+    "more",
     "number",
     "rounds",
     "spare",

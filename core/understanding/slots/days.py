@@ -69,7 +69,9 @@ def until(stretch: Stretch) -> str | None:
     found = stretch.marks("day", "short_day", "date", "month")
     for one in found:
         before = range(max(stretch.start, one.start - 2), one.start)
-        if any(stretch.marked.helps(at, "until_word") is not None for at in before):
+        # `To rest tomorrow`: what somebody is told to do, no day up to which.
+        told = [at for at in before if at == one.start - 1 or stretch.word(at) != "to"]
+        if any(stretch.marked.helps(at, "until_word") is not None for at in told):
             return _day(one)
     return how_long(stretch)
 

@@ -1,11 +1,8 @@
 """What a coach orders for somebody, out of a stretch: which line, and what shall become of it."""
 
 import re
-import tomllib
-from collections.abc import Container, Iterator, Mapping, Sequence
-from functools import cache
-from pathlib import Path
-from typing import Any, Final, NamedTuple
+from collections.abc import Mapping, Sequence
+from typing import Any, Final
 
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
@@ -13,6 +10,15 @@ from core.notation.lines.reading import read_piece
 from core.notation.names.catalogued import lexicon
 from core.understanding.marks import Mark
 from core.understanding.slots import days
+from core.understanding.slots.order_words import (
+    Named,
+    all_movements,
+    is_stood_on,
+    movements,
+    said,
+    says,
+    table,
+)
 from core.understanding.slots.stretch import Stretch
 
 # So many words before and behind a name may say how it is done; the likelier first.
@@ -38,28 +44,11 @@ _FIRST: Final = (
     "written",
     "half",
     "fewer",
+    "more",
     "easier",
     "harder",
     "out",
 )
-
-
-@cache
-def _table() -> Mapping[str, Mapping[str, Any]]:
-    return tomllib.loads(Path(__file__).with_suffix(".toml").read_text(encoding="utf-8"))
-
-
-def _wishes() -> Mapping[str, str]:
-    return _table()["wishes"]
-
-
-@cache
-def _phrases() -> Mapping[str, Mapping[tuple[str, ...], str]]:
-    of_words = (
-        (kind, {tuple(one.split()): kind for one in said}) for kind, said in _table()["words"].items()
-    )
-    steps = {tuple(one.split()): step for step, said in _table()["steps"].items() for one in said}
-    return {"steps": steps, **dict(of_words)}
 
 
 def like_before(stretch: Stretch, before: Mapping[str, Any]) -> dict[str, Any]:
@@ -67,9 +56,9 @@ def like_before(stretch: Stretch, before: Mapping[str, Any]) -> dict[str, Any]:
     people = {at for one in stretch.marks("person") for at in range(one.start, one.end)}
     rest = [stretch.word(at) for at in range(stretch.start, stretch.end) if at not in people]
     words = " ".join(one for one in rest if one.isalnum() and one not in _BESIDE)
-    if words in _table()["like_before"]["same"]:
+    if words in table()["like_before"]["same"]:
         return dict(before)
-    if words in _table()["like_before"]["none"] and before.get("movement"):
+    if words in table()["like_before"]["none"] and before.get("movement"):
         return {**before, "step": "out", "amount": None, "to": None, "way": None}
     is_of_load = before.get("step") in {"load", "at_most"}
     numbers = stretch.quantities("number", *(["load"] if is_of_load else ["reps"]))
@@ -79,7 +68,7 @@ def like_before(stretch: Stretch, before: Mapping[str, Any]) -> dict[str, Any]:
 
 def order(stretch: Stretch) -> dict[str, Any]:
     """The fields of an order; {} where nothing is ordered that anybody could carry out by itself."""
-    if says(stretch, "told") or any(at == stretch.start for at, _, _ in _said(stretch, "asked")):
+    if says(stretch, "told") or any(at == stretch.start for at, _, _ in said(stretch, "asked")):
         return {}
     if stretch.marks("part", "maybe_part", "condition") and not movements(stretch) and not _is_back(stretch):
         return {}
@@ -113,10 +102,12 @@ def explains(stretch: Stretch, fields: Mapping[str, Any]) -> bool:
     meant = {fields.get("movement"), fields.get("to")}
     if any(one.movement not in meant for one in movements(stretch)):
         return False
-    if fields.get("step") == "amount" and any(_is_stood_on(stretch, one) for one in stretch.marks("thing")):
+    if fields.get("step") == "amount" and any(is_stood_on(stretch, one) for one in stretch.marks("thing")):
         return False
     if fields.get("step") == "rounds":
         return True
+    if fields.get("step") == "other" and fields.get("movement") and len(_numbers(stretch)) == 1:
+        return True  # how many of what comes is worked out, and it is said so
     told = {f"{fields[kind]:g}" for kind in ("amount", "instead_of") if fields.get(kind) is not None}
     days_told = f"{fields.get('day') or ''} {fields.get('until') or ''}".split()
     within = [
@@ -150,92 +141,30 @@ def _has_figure(stretch: Stretch) -> bool:
 
 def _spared(stretch: Stretch) -> dict[str, Any]:
     """`No jumping for Odd`: no line is named, but what is in many."""
-    found = [one for one in stretch.values("wish") if one not in _wishes()]
+    found = [one for one in stretch.values("wish") if one not in table()["wishes"]]
     return {"step": "spare", "limit": found[0]} if len(found) == 1 and not movements(stretch) else {}
 
 
 def _is_back(stretch: Stretch) -> bool:
     """`Finn is back`, `take it all back for Finn` name no part of a body."""
-    return any(step in {"back", "normal"} for _, _, step in _said(stretch, "steps"))
-
-
-def says(stretch: Stretch, kind: str) -> bool:
-    return any(True for _ in _said(stretch, kind))
-
-
-def _said(stretch: Stretch, kind: str) -> Iterator[tuple[int, int, str]]:
-    """Where phrases of a kind stand, the longest at each place, and what they say.
-
-    Names of people or movements within are none of it: `take Bo off running`, `take the burpees off Bo`.
-    """
-    phrases = _phrases()[kind]
-    named = {at for one in stretch.marks("person", "movement") for at in range(one.start, one.end)}
-    places = [
-        at
-        for at in range(stretch.start, stretch.end)
-        if at not in named and not _is_article(stretch, at, named)
-    ]
-    words = tuple(stretch.word(at) for at in places)
-    longest = max(map(len, phrases))
-    at = 0
-    while at < len(words):
-        sizes = range(min(longest, len(words) - at), 0, -1)
-        size = next((n for n in sizes if words[at : at + n] in phrases), 0)
-        if size:
-            yield places[at], places[at + size - 1] + 1, phrases[words[at : at + size]]
-        at += size or 1
-
-
-def _is_article(stretch: Stretch, at: int, named: Container[int]) -> bool:
-    return stretch.word(at) == "the" and at + 1 in named
-
-
-class Named(NamedTuple):
-    """A movement where it is named; `refused`: in words that leave it out, as `no running`."""
-
-    start: int
-    end: int
-    movement: str
-    refused: bool = False
-
-
-def movements(stretch: Stretch) -> list[Named]:
-    """Each movement once, as it was named first."""
-    found: dict[str, Named] = {}
-    for one in _all_movements(stretch):
-        found.setdefault(one.movement, one)
-    return list(found.values())
-
-
-def _all_movements(stretch: Stretch) -> list[Named]:
-    """Wherever one is named; a bench beside another is what it is done on."""
-    marks = stretch.marks("movement", "wish")
-    told = [one for one in marks if not _is_stood_on(stretch, one)] or marks
-    named = ((one, one.value("movement") or _wishes().get(one.value("wish") or "")) for one in told)
-    return [Named(one.start, one.end, name, one.value("movement") is None) for one, name in named if name]
-
-
-def _is_stood_on(stretch: Stretch, one: Mark) -> bool:
-    """`On a bench`, which is the name of a movement too."""
-    before = stretch.marked.words[max(stretch.start, one.start - 2) : one.start]
-    return one.value("thing") is not None and "on" in before
+    return any(step in {"back", "normal"} for _, _, step in said(stretch, "steps"))
 
 
 def _swapped(stretch: Stretch) -> dict[str, Any]:
     """`rows not planks`, `no planks, rows instead`, `swap the plank for rows`: which goes, and which comes."""
     named = movements(stretch)
     if len(named) == 1:  # `sit to stands instead of half squats` are two ways of one
-        named = _all_movements(stretch)
+        named = all_movements(stretch)
     if len(named) != 2:  # noqa: PLR2004 - one goes, one comes
         return {}
     one, other = named
-    refused = [at for at, _, _ in _said(stretch, "not")]
-    out = [at for at, _, step in _said(stretch, "steps") if step == "out"]
+    refused = [at for at, _, _ in said(stretch, "not")]
+    out = [at for at, _, step in said(stretch, "steps") if step == "out"]
     if not _instead(stretch) and all(
         each.refused or any(each.start - _NEAR <= at < each.start for at in out) for each in named
     ):
         return {}  # `no burpees, no runs`
-    joined = any(one.end <= at < other.start for at, _, _ in _said(stretch, "for"))
+    joined = any(one.end <= at < other.start for at, _, _ in said(stretch, "for"))
     if other.refused or any(one.end <= at < other.start for at in (*refused, *out)):
         goes, comes = other, one
     elif (
@@ -291,7 +220,7 @@ def _is_listed(stretch: Stretch) -> bool:
 def _number_for_number(stretch: Stretch) -> dict[str, Any]:
     """`16 not 24`: of which line, only the session tells."""
     numbers = stretch.quantities("number", "load")
-    refused = [at for at, _, _ in _said(stretch, "not")]
+    refused = [at for at, _, _ in said(stretch, "not")]
     if len(numbers) != 2 or not any(numbers[0].end <= at < numbers[1].start for at in refused):  # noqa: PLR2004
         return {}
     named = movements(stretch)
@@ -304,7 +233,7 @@ def _stepped(stretch: Stretch) -> dict[str, Any]:
     named = movements(stretch)
     told = _steps(stretch, named)
     if not named:
-        return {"step": told[0][2]} if told and told[0][2] in _OF_ALL else {}
+        return _of_all(stretch, told[0][2]) if told else {}
     if len(named) > 1:
         return {}
     one = named[0]
@@ -313,24 +242,37 @@ def _stepped(stretch: Stretch) -> dict[str, Any]:
         for at, end, step in told
         if step != "out" or 0 <= one.start - end <= _NEAR or at < one.start < end
     ]
-    if near[:1] == ["rest"]:
-        return {"step": "rest"}
     if near or one.refused:
-        return {"step": near[0] if near else "out", "movement": one.movement}
+        return _of_line(stretch, near[0] if near else "out", one.movement)
     if not _instead(stretch) or _numbers(stretch):
         return {}
     way = _way(stretch, one)
     return {"step": "other", "to": one.movement} | ({"movement": one.movement, "way": way} if way else {})
 
 
+def _of_line(stretch: Stretch, step: str, movement: str) -> dict[str, Any]:
+    """What is said of a movement; a day off is of nothing, whatever is named beside it."""
+    if step == "rest":
+        return {"step": step}
+    found = {"step": step, "movement": movement}
+    return found | {"amount": next(iter(_numbers(stretch)), None)} if step == "more" else found
+
+
+def _of_all(stretch: Stretch, step: str) -> dict[str, Any]:
+    """What is said of no line: `Jonas skips tomorrow` leaves out the day."""
+    if step == "out" and days.days(stretch) and not _numbers(stretch) and "class" not in stretch.words:
+        return {"step": "away"}
+    return {"step": step} if step in _OF_ALL else {}
+
+
 def _steps(stretch: Stretch, named: Sequence[Named]) -> list[tuple[int, int, str]]:
     """What shall be done and where that is said, what says most first; who is left out is away, a line isn't."""
     if not named and _leaves_out(stretch):
         return [(stretch.start, stretch.start, "away")]
-    spans = [(one.start, one.end) for one in _all_movements(stretch)]
+    spans = [(one.start, one.end) for one in all_movements(stretch)]
     spans += [(one.start, one.end) for one in stretch.marks("part", "maybe_part") if not _is_back(stretch)]
     inside = {at for start, end in spans for at in range(start, end)}
-    told = [one for one in _said(stretch, "steps") if one[0] not in inside]
+    told = [one for one in said(stretch, "steps") if one[0] not in inside]
     # `Rests 2 minutes between sets` is no day off.
     lasts = bool(stretch.quantities("span"))
     told = [

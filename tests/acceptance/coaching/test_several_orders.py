@@ -206,6 +206,26 @@ async def test_what_is_ordered_of_days_needs_no_session_and_ends_when_it_is_told
         await crew.coach.hears(one)
 
 
+@pytest.mark.parametrize("words", ["no burpees for Zoe and Ilse this week", "easy week for Ilse and Zoe"])
+async def test_who_is_not_there_is_named_beside_who_is(crew, ilse, words):
+    await crew.coach.says(words)
+    assert "Ilse" in (await crew.coach.hears("Sunday 8 March")).text
+    await crew.coach.hears("I know nobody called Zoe, so nothing has changed there")
+
+
+async def test_an_easy_week_for_nobody_who_is_there_is_no_bodys(crew):
+    await crew.coach.says("easy week for Zoe")
+    await crew.coach.hears("I know nobody called Zoe")
+    await crew.coach.hears_nothing()
+
+
+async def test_a_version_is_shown_once_behind_several_orders(crew, ilse):
+    await crew.coach.says("no burpees and no planks for Ilse this week")
+    await crew.coach.hears("Ilse, as I'd do it")
+    shown = [one for one in await crew.coach.messages if "as I'd do it" in one.text]
+    assert len(shown) == 1
+
+
 async def test_a_most_in_the_hands_is_kept_for_every_session_and_told_as_the_reason(crew):
     await crew.has("Tove")
     await crew.gets("AMRAP 12\n12 swings 16 kg")

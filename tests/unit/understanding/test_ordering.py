@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.understanding.ordering import orders_in
+from core.understanding.ordering import orders_in, strangers_in, told_in
 
 PEOPLE = ("Tove", "Lene", "Bo", "Sam", "Nina")
 
@@ -31,6 +31,10 @@ def told(text, looked_at=None):
         ("Tove: no deadlifts from now on", {"step": "out", "movement": "deadlift", "until": "always"}),
         ("take Tove off burpees this month", {"step": "out", "movement": "burpee", "until": "month"}),
         ("no runs for Tove, rows instead", {"step": "other", "movement": "run", "to": "row"}),
+        ("Tove skips tomorrow", {"step": "away", "day": "tomorrow"}),
+        ("Tove to rest tomorrow", {"step": "rest", "day": "tomorrow"}),
+        ("Tove no run, row 250 m instead", {"step": "other", "movement": "run", "to": "row"}),
+        ("add 5 pull-ups for Tove", {"step": "more", "movement": "pull-up", "amount": 5}),
         ("Tove: max 12 kg", {"step": "at_most", "amount": 12, "until": "always"}),
         ("Tove max 12 kg this week", {"step": "at_most", "amount": 12, "day": "this week"}),
         ("Tove is out till the doctor has seen her", {"step": "rest", "until": "always"}),
@@ -95,3 +99,30 @@ def test_each_of_its_own_movement_is_an_order_of_its_own():
 )
 def test_a_word_or_a_number_for_the_next_is_of_what_was_told_before(text, tam):
     assert told(text)[-1] == {"person": "Sam"} | tam
+
+
+def test_what_tells_why_stands_in_the_way_of_nothing():
+    words = "Tove's got a dodgy back so no deadlifts, goblet squats instead, till friday"
+    [order] = told(words)
+    assert order | {"movement": "deadlift", "to": "goblet squat", "until": "friday"} == order
+    assert told_in(words, PEOPLE).why == ("Tove's got a dodgy back",)
+
+
+@pytest.mark.parametrize(
+    ("text", "strangers"),
+    [
+        ("no burpees for Zoe and Bo this week", ("Zoe",)),
+        ("Zoe and Bo no burpees", ("Zoe",)),
+        ("easy week for zoe", ("Zoe",)),
+        ("Zoe: max 12 kg", ("Zoe",)),
+        ("No burpees for Bo on Friday", ()),
+        ("Easy week for everybody", ()),
+        ("give Bo Rows", ()),
+    ],
+)
+def test_who_is_nobody_of_theirs_is_told_apart(text, strangers):
+    assert strangers_in(text, PEOPLE) == strangers
+
+
+def test_no_and_no_are_two():
+    assert [one["movement"] for one in told("no burpees no runs for Bo")] == ["burpee", "run"]

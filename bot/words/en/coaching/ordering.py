@@ -1,16 +1,17 @@
 """Words for what a coach orders for one athlete: what has become of it, or why nothing has."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Final
 
-from bot.words.text import fill, plural
+from bot.words.text import fill, listed, plural
 from bot.words.versions import limit_names
 from bot.words.wording import Button, Worded, wording
 from core.desk.coaching.commands import TakeOrdersBack
 from core.desk.coaching.ordering_says import (
     AwayTold,
     BackTold,
+    NobodyCalled,
     OnlyTheyErase,
     Ordered,
     OrderNotDone,
@@ -179,6 +180,21 @@ def orders_gone(said: OrdersGone) -> Worded:
         text = "<b>{name}</b> gets what I'd give them: nothing of yours stands for {name}."
         return Worded(fill(text, name=said.athlete))
     return Worded(fill("Taken back: <b>{name}</b> gets what I'd give them.", name=said.athlete))
+
+
+@wording("en", NobodyCalled)
+def nobody_called(said: NobodyCalled) -> Worded:
+    who = fill("I know {names}.", names=listed(said.known)) if said.known else "Nobody has joined me yet."
+    return Worded(
+        fill("I know nobody called {names}, so nothing has changed there. ", names=alternatives(said.names))
+        + f"{who} Whoever is missing joins me with a tap on a button of mine in the group."
+    )
+
+
+def alternatives(names: Sequence[str]) -> str:
+    """`Bo`, `Bo or Tam`; plain text."""
+    *first, last = names
+    return f"{', '.join(first)} or {last}" if first else last
 
 
 @wording("en", OnlyTheyErase)

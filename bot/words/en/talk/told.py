@@ -101,6 +101,7 @@ STEPS: Final[Mapping[str, str]] = {
     "load": "so heavy",
     "at_most": "at most in the hands",
     "rest": "held back",
+    "more": "more of",
     "number": "a number",
 }
 

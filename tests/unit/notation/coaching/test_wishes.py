@@ -112,3 +112,8 @@ def test_a_hold_of_somebody_unknown_is_told_from_other_words(typed, name):
 )
 def test_of_whom_a_coach_tells_what_they_must_spare(typed, name):
     assert read_body_of_another(typed, NAMES) == name
+
+
+def test_what_is_asked_of_somebody_tells_nothing_of_their_body():
+    assert read_body_of_another("Tove has a bad knee", ["Tove"]) == "Tove"
+    assert read_body_of_another("how heavy should Tove go", ["Tove"]) is None

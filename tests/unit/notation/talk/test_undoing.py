@@ -32,6 +32,7 @@ def test_what_says_more_is_no_undo(text):
     ("text", "gone"),
     [
         ("delete jonas' score from yesterday", ScoreGone("Jonas", board=False)),
+        ("delete jonas 5 rounds", ScoreGone("Jonas", board=False, told="5 rounds")),
         ("remove Jonas's result", ScoreGone("Jonas", board=False)),
         ("please delete my score", ScoreGone(None, board=False)),
         ("I don't want my score on the board", ScoreGone(None, board=True)),
