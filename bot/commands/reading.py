@@ -19,6 +19,7 @@ from core.desk.sessions.trial import (
     Understood,
     document,
     message_in,
+    numbered_notes,
     score_in,
     session_in,
     session_in_words,
@@ -185,6 +186,8 @@ def _session_lines(text: str, found: ReadSession) -> Iterator[str]:
         yield session_in_words(found.session)
     for corrected in found.corrected:
         yield _corrected(corrected)
+    for note in numbered_notes(found.session) if found.session else ():
+        yield f"kept as a note, and not counted with: {note}"
     for problem in found.not_understood:
         yield _unscored(problem) if problem.looks_like == "score" else _problem(problem)
 

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from core.errors import InputError
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
+from core.notation.boards.remarks import numbered_notes
 from core.notation.boards.session import read_session
 from core.notation.boards.writing import write_session
 from core.notation.scores import read_score
@@ -16,7 +17,7 @@ from core.understanding.acts import document
 from core.understanding.of_people import understand_of_people
 from core.understanding.values import Context, Message, OpenQuestion, Understood
 
-__all__ = ["Context", "Message", "OpenQuestion", "Understood", "document"]
+__all__ = ["Context", "Message", "OpenQuestion", "Understood", "document", "numbered_notes"]
 
 
 def session_in(text: str, unit: MassUnit = MassUnit.KG) -> ReadSession:

@@ -13,8 +13,9 @@ from core.notation.lines.naming import CARRIED
 from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon
 from core.notation.phrases.manners import is_how_even
-from core.notation.phrases.paces import OF_A_PART, is_paced
+from core.notation.phrases.paces import OF_A_PART, WHILE_RESTING, is_paced
 from core.notation.text import Row
+from core.sessions.values import Session
 
 # Whom or what it depends on, or when people meet, and nothing to do: `If you are dizzy, skip this one`, `meet 12:15`.
 _ON_CONDITION = re.compile(
@@ -42,6 +43,8 @@ _ONE = re.compile(r"\b(?:the|a|an|and|then|heavy|top|last|daily)\s(?:[a-z]+\s)?s
 # `one runs while the other one rests`
 _IN_TURN = re.compile(r"one (?:of you )?[a-z]+s\b[^.;]*\bother\b")
 _GIVE_AMOUNTS = frozenset(("scheme", "work_s", "amount"))
+_NUMBER = re.compile("[0-9]")
+_SO_OFTEN = re.compile(r"[0-9]+ x [0-9.]+(?: \w+)?")
 _WHENEVER = re.compile(r"\W*(?:(?:every|each|any) time|whenever|as often as)\b")
 _WORD = re.compile(r"[^\W\d_]+")
 _SAID = re.compile(r"[^\W\d_]{2}")
@@ -110,8 +113,9 @@ def _say(reading: Reading, start: int, end: int, draft: Draft | None = None) -> 
     if at is None:
         reading.unread.append(Stretch(start, end, looks_like="note"))
         return
-    line = reading.pieces[at]
-    reading.pieces[at] = replace(line, notes=(*line.notes, reading.row.own_words(start, end)))
+    line, words = reading.pieces[at], reading.row.own_words(start, end)
+    kept = (note for note in line.notes if note.lower() not in words.lower())
+    reading.pieces[at] = replace(line, notes=(*kept, words))
 
 
 def _of_some_from(piece: Piece, text: str, lexicon: Lexicon) -> int | None:
@@ -214,6 +218,20 @@ def keep_with_line(draft: Draft, reading: Reading) -> list[str]:
 def _is_for_some(note: str) -> bool:
     """`no rower = 1 mile run`, `no dubs? 60 singles`."""
     return _FOR_SOME.match(note) is not None
+
+
+def numbered_notes(session: Session) -> tuple[str, ...]:
+    """What is kept in the coach's words though it tells a number that nobody's version counts with.
+
+    Neither a pace, nor what is gone between, nor how the amount of a line was told: `5 x 400 m`.
+    """
+    told = [block.notes for block in session.blocks] + [line.notes for line in session.every_line]
+    notes = dict.fromkeys(note for said in told for note in (said or "").split("; "))
+    return tuple(note for note in notes if _NUMBER.search(note) and not _counts_anyway(note.lower()))
+
+
+def _counts_anyway(note: str) -> bool:
+    return is_paced(note) or WHILE_RESTING.search(note) is not None or _SO_OFTEN.fullmatch(note) is not None
 
 
 def keep_behind(draft: Draft | None, row: Row) -> bool:

@@ -71,6 +71,14 @@ def test_a_file_without_a_session_is_named_by_its_place(run, tmp_path, content, 
     assert place in err.splitlines()[0]
 
 
+def test_a_note_with_a_number_in_it_is_pointed_at(run, tmp_path):
+    path = tmp_path / "session.txt"
+    path.write_text("For time\n15 cal row - no rower: 200 m run\n12 burpees, no rush")
+    code, out, _ = run("read", "session", str(path))
+    kept = [line for line in out.splitlines() if line.startswith("kept as a note")]
+    assert (code, kept) == (0, ["kept as a note, and not counted with: no rower: 200 m run"])
+
+
 def test_a_missing_file_ends_with_2_and_its_name(run):
     assert run("read", "session", "nowhere.txt") == (2, "", "nowhere.txt: there is no such file.\n")
 
