@@ -13,7 +13,8 @@ from core.errors import TooMuch
 from core.measures import MassUnit, to_kg
 from core.notation.talk.equipment_partners import mark_shared
 from core.understanding.marks import Marked, mark
-from core.understanding.slots.equipment import Item, merged, named, parts_at, put_right
+from core.understanding.slots.equipment import merged, named, put_right
+from core.understanding.slots.item import Item, parts_at
 from core.understanding.slots.stretch import Stretch, plain
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message
@@ -93,7 +94,7 @@ def thing_put_right(text: str) -> tuple[str, str] | None:
 def names_a_thing(text: str) -> bool:
     """Whether it is said what something is; `got a 32 now` tells its weight alone."""
     marked = mark(text[:LONGEST])
-    return bool(Stretch(marked, 0, len(marked.words), Context()).marks("thing"))
+    return bool(Stretch(marked, 0, len(marked.words), Context()).marks("thing", "other_thing"))
 
 
 def read_weight(text: str, thing: Equipment, units: MassUnit = MassUnit.KG) -> Things | None:

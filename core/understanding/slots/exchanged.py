@@ -6,7 +6,8 @@ from typing import Final, Literal, NamedTuple
 
 from core.athletes.values import Equipment
 from core.movements.lookup import catalogue
-from core.understanding.slots.equipment import equipment, parts_at
+from core.understanding.slots.equipment import equipment
+from core.understanding.slots.item import parts_at
 from core.understanding.slots.stretch import Stretch
 
 Verb = Literal["got", "lost", "has", "alone"]
@@ -42,7 +43,8 @@ def surely_came_or_went(stretch: Stretch) -> bool:
 
     Asked what there is, `got a chair` is what there is.
     """
-    lifts = [one for one in stretch.marks("movement") if len(stretch.marked.words[one.start]) >= _WORD]
+    named = [one for one in stretch.marks("movement") if not one.value("thing")]
+    lifts = [one for one in named if len(stretch.marked.words[one.start]) >= _WORD]
     if lifts or stretch.marks(*_OF_WORK) or not equipment(stretch, gone=True):
         return False
     verbs = {verb for verb, _ in _by_verb(stretch)}

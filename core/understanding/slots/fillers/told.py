@@ -171,6 +171,9 @@ def _has_minutes(stretch: Stretch) -> Fields | None:
     if told is None:
         bare = [int(one.value) for one in stretch.quantities("number") if one.value >= 1]
         told = bare[0] if bare and stretch.means("short", "only") else None
+        of_days = days.in_days(stretch) is not None
+        if told is None and (bare or of_days):
+            return None  # `I have 58 years` tells no time of today
     return {"minutes": told if told is None or told <= _LONGEST_DAY_MIN else None}
 
 
