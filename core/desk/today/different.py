@@ -1,5 +1,6 @@
 """Today is different: sick, sore, short of time, another place. It lasts to a day and never touches ability."""
 
+import re
 from collections.abc import Mapping
 from datetime import date, timedelta
 from typing import Final
@@ -41,12 +42,14 @@ _LIES_IN: Final[Mapping[str, str]] = {
     "quads": "legs", "hamstrings": "legs", "feet": "calves", "biceps": "arms", "triceps": "arms", "abs": "belly",
     "lats": "back",
 }  # fmt: skip
+_OWN: Final = re.compile(r"^(?:my|the|both)\s+", re.IGNORECASE)
 
 
 def sore_place(words: str | None) -> str | None:
-    """`hammies` are legs; None for what isn't known as a muscle."""
-    muscles = [one.value for one in lexicon().senses.get(joined(words or ""), ()) if one.kind == "muscle"]
-    named = muscles[0] if muscles else words or ""
+    """`hammies` are legs, `my back` is the back; None for what isn't known as a muscle."""
+    words = _OWN.sub("", words or "")
+    muscles = [one.value for one in lexicon().senses.get(joined(words), ()) if one.kind == "muscle"]
+    named = muscles[0] if muscles else words
     place = _LIES_IN.get(named, named)
     return place if place in SORE_PLACES else None
 

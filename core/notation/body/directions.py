@@ -25,7 +25,7 @@ _AGAIN: Final = re.compile(
 
 
 # How a push-up is done.
-_FROM_THE_KNEES: Final = re.compile(r"(?<!pain )(?<!ache )\bfrom (?:my |the )?knees\b")
+_FROM_THE_KNEES: Final = re.compile(r"(?<!pain )(?<!ache )\b(?:from|on) (?:my |the )?knees\b")
 
 
 def without_directions(words: str) -> str:

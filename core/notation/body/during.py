@@ -26,6 +26,7 @@ _CRAMP: Final = re.compile(
     rf"\b(?:(?:i |still |keep |just )*(?:got|had|have|get|getting|gets?) )?(?:(?:a|bad|the|my|some) )*(?:{_MUSCLE} )?"
     rf"cramp(?:s|ed|ing)?(?: up)?(?: (?:in|of|on) (?:my |the |both |one |left |right )*{_MUSCLE}\b)?"
 )
+_CRAMPED_UP: Final = re.compile(r"\bcramp(?:ed|ing) up\b")
 _NAMES_MUSCLE: Final = re.compile(rf"\b{_MUSCLE}\b")
 _DENIED: Final = re.compile(
     r"\b(?:no|not|never|didn'?t|don'?t|without)\b[^,;.!?]*\b(?:sick|nause\w+|queasy|threw|throw\w*|puke\w*|vomit\w*|cramp\w*)"
@@ -52,7 +53,7 @@ def told_of_training(text: str) -> During | None:
         said = _small(clause)
         if _QUEASY.search(said) and _OF_TRAINING.search(words):
             return _during("queasy", text, clause, _QUEASY)
-        if _CRAMP.search(said) and _NAMES_MUSCLE.search(said):
+        if _CRAMP.search(said) and (_NAMES_MUSCLE.search(said) or _CRAMPED_UP.search(said)):
             return _during("cramp", text, clause, _CRAMP)
     return None
 

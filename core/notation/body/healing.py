@@ -28,7 +28,7 @@ HURTS: Final = re.compile(
     r"\b(?:hurts?|hurting|aches?|aching|painful|pain|sore|injured|tweaked|sprained|strained|twisted|swollen"
     r"|(?:acting|playing|acts|plays|acted|played) up|bothering me|bothers me|killing me"
     r"|niggl\w+|niggle|grumbl\w+|twinges?|twinged|complain(?:s|ed|ing)|irritated|aggravated"
-    r"|bark(?:s|ed|ing)|g[ai]v(?:e|es|ing) out|seiz(?:ed|es|ing) up)\b"
+    r"|flar(?:es?|ed|ing)(?: up)?|bark(?:s|ed|ing)|g[ai]v(?:e|es|ing) out|seiz(?:ed|es|ing) up)\b"
 )
 # What happened to it, of a joint or a muscle.
 INJURED: Final = re.compile(

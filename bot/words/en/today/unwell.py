@@ -24,6 +24,30 @@ _SAID: Final[Mapping[str, str]] = {
     "hangover": (
         "Drink some water and eat something first. Gently is fine once you feel steady; dizzy or sick, leave it for today."
     ),
+    # Blood services ask for no hard work on the day, and no heavy lifting with that arm (from memory); the rest is common
+    # practice, no source.
+    "blood": (
+        "Then nothing hard today: after giving blood rest for the day, drink a lot, and lift nothing heavy with that arm. A walk is "
+        "fine. Light-headed? Lie down with your legs up."
+    ),
+    "fasting": (
+        "Then gently, and rather short: easy strength or a walk, best close to when you may eat and drink. Shaky, dizzy or sick: "
+        "stop. With diabetes, pregnant or on medicine ask your doctor before you train on an empty stomach."
+    ),
+    "jab": (
+        "A sore arm and a tired day or two are usual. Feeling fine: gently is fine, with that arm spared. Feverish or worn out: "
+        "rest until it's gone. Chest pain, short breath or a racing heart after it: get medical help."
+    ),
+    "full": "Give it an hour or two, then start slowly. Feeling sick or crampy: walk, and go on later.",
+    "heat": (
+        "In the heat do less and slower: in the shade, early or late, more rests, water at hand; what feels hard is hard. Dizzy, "
+        "headache, sick or no sweat any more: stop, cool down, get help. With heart trouble, pregnant or on medicine rather "
+        "leave it, or train where it's cool."
+    ),
+    "frost": (
+        "Warm up longer, in layers, and start slower; the first steps may be icy, so inside is as good: write <i>swap the run for "
+        "something indoors</i>. With asthma or a heart condition stay in, and ask your doctor about the cold."
+    ),
 }
 
 

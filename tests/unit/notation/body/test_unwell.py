@@ -14,6 +14,13 @@ from core.notation.body.unwell import unwell_from
         ("really tired today", "tired"),
         ("slept like crap", "tired"),
         ("I'm so hungover", "hangover"),
+        ("slept 3 hours", "tired"),
+        ("gave blood this morning", "blood"),
+        ("I'm fasting today", "fasting"),
+        ("just ate a huge lunch", "full"),
+        ("vaccinated yesterday, arm sore", "jab"),
+        ("its 38 degrees here", "heat"),
+        ("-10 outside, can i run", "frost"),
     ],
 )
 def test_the_cause_is_told(text, cause):
@@ -27,6 +34,8 @@ def test_the_cause_is_told(text, cause):
         "my legs are tired",
         "14:20, knackered",
         "it's cold outside",
+        "6+15, 38 reps",
+        "it was too hot, 4 rounds",
         "was tired after the session",
     ],
 )
