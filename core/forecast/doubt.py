@@ -15,6 +15,18 @@ STRONGEST, TIMES = 0.99, 1.75
 # nothing in a gym that counts metres is moved faster, but a bike.
 FASTEST_M_PER_S: Final = 12.5
 _MINUTE_S: Final = 60
+# How hard something was goes to ten; nobody lifts so much less than the lightest load that is written (estimate).
+_MOST_EFFORT: Final = 10
+_TIMES_LIGHTER: Final = 3
+
+
+def is_rather_an_effort(text: str, score: Score, block: Block) -> bool:
+    """`9`, of sets that are written with 80 kg: how hard it was, as likely as what was lifted."""
+    bare = text.strip(" .,!")
+    written = [float(load) for line in block.lines for load in line.loads_kg]
+    if not bare.isdigit() or int(bare) > _MOST_EFFORT or score.unit != "kg" or not written:
+        return False
+    return int(bare) * _TIMES_LIGHTER < min(written)
 
 
 def is_beyond_anybody(score: Score, block: Block) -> bool:

@@ -7,7 +7,7 @@ from typing import Any
 from core.desk.errors import UnknownThing
 from core.desk.scores.scoreboard import parts_left, scored_blocks
 from core.desk.visit import Visit
-from core.forecast.doubt import is_beyond_anybody, is_incredible
+from core.forecast.doubt import is_beyond_anybody, is_incredible, is_rather_an_effort
 from core.forecast.people import People
 from core.movements.lookup import catalogue
 from core.notation.scores import read_score
@@ -67,14 +67,17 @@ async def claim_of(visit: Visit, refs: Mapping[str, Any]) -> Claim:
 async def read_for(visit: Visit, claim: Claim, text: str) -> ReadScore:
     """Where it may be of several parts and one is told already, it is of the next, which was asked for."""
     read = await _read_for(visit, claim, text)
-    return impossible_of(read) if await is_beyond_belief(visit, claim, read) else read
+    return impossible_of(read) if await is_beyond_belief(visit, claim, read, text) else read
 
 
-async def is_beyond_belief(visit: Visit, claim: Claim, read: ReadScore) -> bool:
+async def is_beyond_belief(visit: Visit, claim: Claim, read: ReadScore, text: str) -> bool:
     """Whether nobody would believe it of anybody, or of the athlete as far as they and their version are known."""
     if not read.sure or read.score is None:
         return False
-    if is_beyond_anybody(read.score, claim.record.session.blocks[read.block]):
+    block = claim.record.session.blocks[read.block]
+    if is_rather_an_effort(text, read.score, block):
+        return True
+    if is_beyond_anybody(read.score, block):
         return True
     shown = await visit.uow.versions.current(claim.record.id, claim.athlete.id)
     if shown is None:

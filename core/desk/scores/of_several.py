@@ -147,7 +147,7 @@ async def settle_part(
     row = ScoreOfOne(name=claim.athlete.name, state="unclear", words=words)
     if await parts_it_may_be_of(visit, claim, words):
         return row.model_copy(update={"state": "part"}), Outcome()
-    if read is None or read.score is None or await is_beyond_belief(visit, claim, read):
+    if read is None or read.score is None or await is_beyond_belief(visit, claim, read, words):
         return row, Outcome()
     if not read.sure and read.doubt not in SETTLED_BY_YES:
         return row, Outcome()

@@ -254,7 +254,7 @@ async def keep_parts(visit: Visit, claim: Claim, told: Sequence[PartScore]) -> O
     scores: list[ScoreRecord] = []
     for words, read in told:
         assert read.score is not None, "only what is sure was read"
-        if await is_beyond_belief(visit, claim, read):
+        if await is_beyond_belief(visit, claim, read, words):
             return said + await ask_about(visit, replace(claim, block=read.block), impossible_of(read), words)
         kept, noted = await store_score(visit, claim, read.score, words, read.block)
         said += noted

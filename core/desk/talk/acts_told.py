@@ -126,7 +126,7 @@ async def lost(visit: Visit, act: a.Lost, _: Scene) -> Outcome | None:
         return None
     profile, went = await visit.profile(), tuple(act.equipment)
     if not names_a_thing(act.text):
-        went = tuple(one.model_copy(update={"implement": UNNAMED}) for one in went)
+        went = tuple(one.model_copy(update={"implement": UNNAMED}) if one.loads_kg else one for one in went)
     change = EquipmentChange(went=went)
     after = changed_things(at(profile, _HOME) or (), change)
     if after is None:

@@ -21,6 +21,7 @@ from core.notation.talk.chat import is_like_a_score
 from core.notation.talk.common_questions import common_question
 from core.notation.talk.for_coach import read_for_coach
 from core.notation.talk.paces_asked import asked_pace, asks_for_rest, names_treadmill
+from core.notation.talk.privacy import read_privacy_question
 from core.notation.talk.undoing import asks_to_undo
 from core.sessions.values import Session
 from core.understanding.ordering import wanted_in
@@ -40,6 +41,8 @@ _WISHES: Final = frozenset(
 # Told beside something else, this is no answer to what is asked of a score.
 _BODY: Final = frozenset({"hurt"})
 _AWAY: Final = frozenset({"elsewhere", "leaves_class"})
+_EASED: Final = frozenset({"easier", "harder"})
+_EASES: Final = frozenset({"wants_easy", "too_hard", "too_easy"})
 _MINUTES: Final = re.compile(r"^\W*[0-9]{1,3} ?(?:m|mins?|minutes?)\W*$", re.IGNORECASE)
 _ASKED: Final = _WISHES | {"common", "help", "whats_coming", "rests", "does_less"}
 _SCORE: Final = frozenset({"scored", "corrects"})
@@ -48,7 +51,7 @@ _BESIDE_A_SCORE: Final = frozenset(
     {"lost", "got", "remind", "no_reminders", "quiet", "zone", "when_is_class", "class_link", "joins_class"}
     | {"leaves_class", "my_history", "my_progress", "board", "how_to", "back_after", "weighs", "to_coach"}
     | {"elsewhere", "swap", "condition", "can", "how_long"}
-    | {"rests", "pace", "treadmill"}
+    | {"rests", "pace", "treadmill", "privacy"}
 )
 
 
@@ -130,8 +133,12 @@ def parted(found: list[Clause], text: str, session: Session | None, *, by_clause
     if any("skips" in one.kinds for one in found):
         # Whoever skips as they are away trains nowhere else.
         found = [one for one in found if not one.kinds <= _AWAY]
+    if any((wanted := wanted_in(one.words)) and wanted.step in _EASED for one in found):
+        # `Push-ups too hard, make them easier` wishes one thing.
+        found = [one for one in found if not one.kinds <= _EASES]
     told = [kind for one in found for kind in one.kinds]
-    is_list = len(told) > len(set(told))
+    # Each line has a wish of its own.
+    is_list = any(told.count(kind) > 1 for kind in told if kind != _LINE)
     # What names a line may be taken for all of it: `swap the run, I can do pull-ups`.
     whole = not by_clause and wanted_in(text) is None and is_heard_whole(text, session, frozenset(told))
     return () if is_list or whole else found
@@ -160,6 +167,7 @@ _BY_WORDS: Final[Mapping[str, Callable[[str], object]]] = {
     "rests": asks_for_rest,
     "treadmill": names_treadmill,
     "undo": asks_to_undo,
+    "privacy": read_privacy_question,
     "common": lambda words: common_question(words, coach=False),
     _UNWELL: unwell_from,
     _LINE: wanted_in,

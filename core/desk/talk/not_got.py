@@ -12,6 +12,7 @@ from core.desk.talk.says import LeftOver, Nearest, NotGot, NotYet
 from core.desk.talk.scene import Scene
 from core.desk.visit import Visit
 from core.notation.people import all_named
+from core.notation.talk.chat import asks
 from core.understanding import acts as a
 from core.understanding.acts import Coached
 from core.understanding.several import sentences_of
@@ -50,6 +51,7 @@ async def not_got(visit: Visit, words: Sequence[str], near: Iterable[str], scene
     quoted = short(" … ".join(words) or scene.text)
     said = NotGot(
         words=quoted,
+        asks=asks(scene.text) and not await coached_groups(visit),
         nearest=there[0] if there else None,
         like=next(iter(near), None),
         word=await word_for_coach(visit, scene.text),

@@ -7,10 +7,11 @@ from typing import Any, Final
 from core.athletes.equipment import at
 from core.athletes.values import Equipment
 from core.desk.coached import coached_groups
+from core.desk.joining.entry import held_answer
 from core.desk.outcome import Outcome
 from core.desk.profile.furnishing import keep as keep_things
 from core.desk.talk.acts_told import hurt, lines
-from core.desk.talk.says import NoSwap
+from core.desk.talk.says import NoSwap, OnceYouHaveIt
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.today.different import be_short
 from core.desk.today.pain import version_again
@@ -40,8 +41,16 @@ async def as_own_line(visit: Visit, text: str, replied_to: int | None) -> Outcom
     """None where no line is named, where it is told what was done, and for a coach."""
     wanted = await wanted_of(visit, text)
     scene = await scene_of(visit, text, replied_to) if wanted else None
-    if wanted is None or scene is None or scene.record is None or scene.version is None:
+    if wanted is None or scene is None or scene.record is None:
         return None
+    if scene.version is None:
+        return await held_answer(visit) or visit.told(OnceYouHaveIt(where="lines"))
+    return await as_wanted(visit, text, wanted, scene)
+
+
+async def as_wanted(visit: Visit, text: str, wanted: Wanted, scene: Scene) -> Outcome | None:
+    """What is wanted of their version; None where no line of it is meant."""
+    assert scene.version is not None, "there is one"
     if wanted.step == "shorter":
         return await shorter(visit, scene, scene.version)
     if wanted.movement is None and wanted.to is None:

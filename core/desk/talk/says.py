@@ -34,10 +34,11 @@ class LeftOver(Said):
 class NotGot(Said):
     """Nothing of it was understood. `nearest`: what it is likeliest to be; `word`: as in LeftOver.
 
-    `session`, `version`, `revision`: what the buttons speak of.
+    `session`, `version`, `revision`: what the buttons speak of. `asks`: it is a question of somebody who has a coach.
     """
 
     words: str
+    asks: bool = False
     nearest: Nearest | None = None
     like: str | None = None
     word: int | None = None
@@ -200,6 +201,15 @@ class PaceTold(Said):
 
     metres: float
     seconds: int
+
+
+class RunReckoned(Said):
+    """How long they'd take for `metres`, by a run that they told."""
+
+    metres: float
+    seconds: float
+    of_metres: float
+    of_seconds: float
 
 
 class RestsTold(Said):

@@ -21,14 +21,6 @@ from core.store.records import OpenQuestion
 from core.understanding import acts as a
 
 _NUMBER: Final = re.compile(r"[0-9]")
-_ASKS: Final = re.compile(
-    r"^\W*(?:which|what|whats|what's|how|why|when|where|who|do|does|can|could|should)\b|\w\?\s*$"
-)
-
-
-def asks(text: str) -> bool:
-    """Whether it is put as a question."""
-    return bool(_ASKS.search(text.casefold()))
 
 
 def only_asks(text: str, question: OpenQuestion) -> bool:

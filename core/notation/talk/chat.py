@@ -155,6 +155,16 @@ def is_like_a_session(text: str) -> bool:
     return named and not _TOLD.search(left) and things >= (1 if len(typed) > 1 else 2)
 
 
+_IS_ASKED: Final = re.compile(
+    r"^\W*(?:which|what|whats|what's|how|why|when|where|who|do|does|can|could|should|is|are|am|will|would)\b|\w\?\s*$"
+)
+
+
+def asks(text: str) -> bool:
+    """Whether it is put as a question."""
+    return bool(_IS_ASKED.search(text.casefold()))
+
+
 _RESTS = re.compile(
     r"\b(?:rest(?:ing)?|recovery|free) days?\b|\bdays? off\b|\bno (?:training|sessions?|workouts?)\b"
     r"|\b(?:off|rest) (?:today|tomorrow)\b|\b(?:today|tomorrow|[a-z]+day)(?:'s| is)? (?:off|rest)\b",

@@ -22,10 +22,15 @@ _DOTTED: Final = re.compile(
     r"(?<![0-9.:])(?P<m>[0-9]{1,3})\.(?P<s>[0-5][0-9])(?![0-9.:]|\s?(?:k|km|kms|mi|miles?)\b)"
 )
 _RAN: Final = re.compile(r"\b(?:ran|jogged|went for)\b")
+_ROWED: Final = re.compile(r"\b(?:row|rowed|erg|erged)\b")
 _EASY: Final = re.compile(
     r"\b(?:easy|easily|slow|slowly|jog|jogged|jogging|recovery|gentle|relaxed|walk|walked)\b"
 )
 _WORDS_OF_A_RUN: Final = 12
+_MY_TIME: Final = re.compile(
+    r"\b(?:what'?s?|what is|what would|what about|how about)\b.{0,12}\b(?:my|a|be my)\b"
+    r"|\bhow (?:fast|long) (?:can|could|would|will|should) i\b|\bpredict\b|\b(?:time|pace) for (?:a|my)\b"
+)
 _NAMED: Final = {"half marathon": 21097.5, "half": 21097.5, "marathon": 42195.0}
 _METRES: Final = {
     "k": 1000.0,
@@ -52,8 +57,9 @@ class FarAndLong(NamedTuple):
 
 
 class ToldRun(NamedTuple):
-    """`easy`: it shows nothing of what they can do."""
+    """`movement`: run or row; `easy`: it shows nothing of what they can do."""
 
+    movement: str
     run: FarAndLong
     easy: bool
 
@@ -70,13 +76,22 @@ def told_best(text: str) -> FarAndLong | None:
     return _far_and_long(words) if _BEST.search(words) and not _ASKS.search(words) else None
 
 
-def told_run(text: str) -> ToldRun | None:
-    """`Ran 5k in 23:40 easy`, and nothing else; None where anything but a run and its time is told."""
+def asked_time(text: str) -> float | None:
+    """`Whats my 10k then`: of how far a time is asked for, in metres; None where one is told."""
     words = plain(text).replace("\u2019", "'").casefold()
-    if not _RAN.search(words) or len(words.split()) > _WORDS_OF_A_RUN or "+" in words or _ASKS.search(words):
+    found = list(_DISTANCE.finditer(words))
+    told = any(one.search(words) for one in (_CLOCK, _MINUTES))
+    return _metres(found[0]) if len(found) == 1 and _MY_TIME.search(words) and not told else None
+
+
+def told_run(text: str) -> ToldRun | None:
+    """`Ran 5k in 23:40 easy`, `2k row 7:40`, and nothing else; None where more than that and its time is told."""
+    words = plain(text).replace("\u2019", "'").casefold()
+    movement = "run" if _RAN.search(words) else "row" if _ROWED.search(words) else None
+    if movement is None or len(words.split()) > _WORDS_OF_A_RUN or "+" in words or _ASKS.search(words):
         return None
     found = _far_and_long(words)
-    return found and ToldRun(found, easy=bool(_EASY.search(words)))
+    return found and ToldRun(movement, found, easy=bool(_EASY.search(words)))
 
 
 def asks_for_rest(text: str) -> bool:

@@ -40,6 +40,21 @@ _KEEPS: Final = re.compile(
     r"|\bwhy (?:do|are) (?:you|u) ask(?:ing)?\b"
     rf"|\bdo you (?:share|sell|store|keep|pass on|give away) (?:my|our) {_MINE}\b"
 )
+_JOINT: Final = re.compile(r"[\s,;.]*\b(?:but|and|please|pls)?\s*$", re.IGNORECASE)
+# `Don't tell my coach`: what of the body is told to nobody in any case.
+_TELL_NOBODY: Final = re.compile(
+    r"\b(?:do not|don'?t|dont|pls no|please not|never) (?:you )?(?:tell|say|show|share|mention)\b.{0,25}"
+    r"\b(?:coach(?:es)?|anyone|anybody|nobody|group|team|others|everyone|everybody)\b(?: (?:that|about|of)\b)?"
+)
+
+
+def told_in_secret(text: str) -> str | None:
+    """What else a message tells that asks for nobody to be told; None where it doesn't ask for that."""
+    found = _TELL_NOBODY.search(_words(text)) if len(text) <= _LONGEST else None
+    if found is None:
+        return None
+    before, behind = text.strip()[: found.start()], text.strip()[found.end() :]
+    return f"{_JOINT.sub('', before)} {behind}".strip(" ,.;!")
 
 
 def read_privacy_question(text: str) -> Topic | None:

@@ -124,3 +124,35 @@ async def test_minutes_of_several_days_are_kept_for_each(kjell):
     await kjell.says("tues and thurs 20 min")
     answer = await kjell.hears("for Tuesday, 3 March")
     assert "for Thursday, 5 March" in answer.text
+
+
+async def test_two_wishes_of_lines_and_what_hurts_are_all_done(kjell):
+    await kjell.says("skip the run, half the swings, and my wrist is sore")
+    await kjell.hears("sorry about your wrist")
+    await kjell.hears("Changed: 6 swings")
+
+
+async def test_what_was_never_there_takes_nothing_else_with_it(kjell):
+    await kjell.says("sold the treadmill lol")
+    answer = await kjell.hears("I hadn't noted a treadmill")
+    assert "2 kettlebells of 16 kg" in answer.text
+
+
+async def test_what_nobody_shall_hear_of_is_kept_all_the_same(kjell):
+    await kjell.says("my knee hurts but dont tell anyone")
+    await kjell.hears("sorry about your knee")
+    await kjell.hears("never shown to the group")
+
+
+async def test_a_runner_gets_a_time_reckoned_from_what_they_told(kjell):
+    await kjell.says("5k pb 19:50")
+    await kjell.hears("5000 m of run in 19:50")
+    await kjell.says("whats my 10k then")
+    await kjell.hears("10 km comes to about 41:21")
+
+
+async def test_a_question_that_nobody_here_can_answer_goes_to_the_coach_at_a_tap(crew, kjell):
+    await kjell.says("is chocolate good for recovery")
+    await kjell.hears("Your coach can")
+    await kjell.presses("Ask my coach")
+    await crew.coach.hears("is chocolate good for recovery")

@@ -53,6 +53,34 @@ _ANSWERS: Final[Mapping[str, str]] = {
         "however hard you work. Can you speak in sentences? Easy. Short ones? Right for most work. Only words? Hard. If you take such "
         "medicine, tell me, and ask your doctor what it means for training."
     ),
+    # Common practice, no source, as all of the next five.
+    "indoors": (
+        "Outside, on a treadmill or on the spot: a run counts wherever you do it. Icy, dark or no room? Write <i>swap the run for "
+        "something indoors</i>, and another line takes its place."
+    ),
+    "shoes": (
+        "Flat, firm ones for lifting and jumping, running shoes that don't pinch for runs, and none that slip. Barefoot only where "
+        "nothing can fall on your toes, and not with diabetes or numb feet. With pain in a foot or shin ask somebody who can look at it."
+    ),
+    "food": (
+        "A proper meal two to three hours before, or something small an hour before; sip water, and eat within a few hours after. "
+        "With diabetes, a pregnancy, kidney trouble or medicines your doctor or dietitian comes first."
+    ),
+    "stretch": (
+        "Warm muscles only, so after the session: calves against a wall with the heel down and the knee straight, then bent; thighs, hips and "
+        "chest as you like. Ease in till it pulls, 20 to 30 seconds, breathe, no bouncing, never into pain. A strain or a joint that "
+        "hurts isn't for stretching: write me that it hurts."
+    ),
+    "often": (
+        "Your coach's plan counts. As a rule two or three hard days a week with an easy day between do more than seven; running every "
+        "day wants years of getting used to it. New pain, bad sleep or a pulse that stays high in the morning: take a day off."
+    ),
+    # The talk test, from memory of the ACSM's Guidelines (11th edition); the rest is common practice, no source.
+    "paces": (
+        "By feel: <b>easy</b>, you speak in sentences; <b>tempo or threshold</b>, a few words at a time, what you could hold for about "
+        "an hour; <b>intervals</b>, hardly a word, what you could hold for ten minutes or so. For a pace in numbers tell me a run, like "
+        "<i>5k pb 24:30</i>, and ask your coach which share of it they want."
+    ),
     "leave": (
         "Leave the group's chat, and I send you nothing of it any more. <i>forget me</i> erases all I have stored about you."
     ),

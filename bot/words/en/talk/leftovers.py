@@ -95,6 +95,9 @@ LIKE: Final[Mapping[str, str]] = {
 @wording("en", NotGot)
 def not_got(said: NotGot) -> Worded:
     near: Row = (Button(LABELS[said.nearest], does(said.nearest, said)),) if said.nearest else ()
+    if said.asks and not near and said.word is not None:
+        ask = (Button("Ask my coach", PassOn(word=said.word)), Button("What can I write?", AskHelp()))
+        return Worded(fill("I can't answer “{words}” myself. Your coach can.", words=said.words), (ask,))
     text = fill("I didn't get “{words}”.", words=said.words)
     like = LIKE.get(said.like or "")
     text += f" I do get sentences like <i>{like}</i>." if like else ""

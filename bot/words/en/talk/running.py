@@ -3,7 +3,7 @@
 from bot.words.en.versions.version import part_words
 from bot.words.text import bullets, escape, fill
 from bot.words.wording import Worded, wording
-from core.desk.talk.says import PaceTold, RestsTold
+from core.desk.talk.says import PaceTold, RestsTold, RunReckoned
 from core.sessions.values import Block, BlockKind, Format
 
 _KM, _MILE = 1000.0, 1609.344
@@ -30,6 +30,25 @@ def pace_told(said: PaceTold) -> Worded:
             pace=clock(each * _KM),
             mile=clock(each * _MILE),
             lap=lap,
+        )
+    )
+
+
+@wording("en", RunReckoned)
+def run_reckoned(said: RunReckoned) -> Worded:
+    """By the power law of Riegel (1981), as in the forecasts."""
+    text = (
+        "By the {of_far} in {of_time} that you told me, {far} comes to about <b>{time}</b>, {pace} a kilometre, if you have trained "
+        "for that distance. Your coach knows better."
+    )
+    return Worded(
+        fill(
+            text,
+            of_far=far(said.of_metres),
+            of_time=clock(said.of_seconds),
+            far=far(said.metres),
+            time=clock(said.seconds),
+            pace=clock(said.seconds / said.metres * _KM),
         )
     )
 

@@ -298,8 +298,10 @@ def nothing_went(said: NothingWent) -> Worded:
 
 
 def what_went(one: Equipment, units: MassUnit) -> str:
-    """A weight alone has no name."""
+    """A weight alone has no name, and what no version depends on no label."""
     if one.implement not in {known.id for known in catalogue().implements}:
+        if not one.loads_kg:
+            return f"a {one.implement}"
         return fill("anything of {load}", load=in_words(one.loads_kg[0], units))
     return gone(one, units) if one.loads_kg else f"a {label_of_thing(one)}"
 
