@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from itertools import chain
+from itertools import chain, groupby
 from typing import Final
 
 from core.notation.coaching.asking import asked_of_version
@@ -10,7 +10,8 @@ from core.notation.coaching.pinging import asks_to_ping
 from core.notation.coaching.wishes import read_wish
 from core.notation.people import all_named, word_to
 from core.understanding.acts import Announce, AnyAct, EasyWeek, HowIs, Order
-from core.understanding.ordering import told_in
+from core.understanding.each_matter import matters_of
+from core.understanding.ordering import Told, strangers_in, told_in
 from core.understanding.several import sentences_of
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message, Understood
@@ -25,29 +26,66 @@ def understand_of_people(message: Message, context: Context) -> Understood:
     people = tuple(context.people or ())
     if message.role != "coach" or not people:
         return understand(message, context)
-    told = told_in(message.text, people)
-    if told.orders:
-        rest = [_of_one(one, context, people) for one in (*told.left, *told.why)]
-        acts = (*map(_as_act, told.orders), *chain.from_iterable(one.acts for one in rest))
-        return _with_everybody(
-            Understood(acts=acts, unread=tuple(chain.from_iterable(one.unread for one in rest))),
-            message.text,
-            people,
-        )
-    found = understand(message, context)
-    asked = asked_of_version(message.text, people)
-    if not found.acts and asked and asked.name:
-        return Understood(acts=(HowIs(text=message.text, person=asked.name),))
-    return _with_everybody(found, message.text, people)
+    parts = [_of_part(one, context, people) for one in _parts(message.text, people)]
+    return _with_everybody(_joined(parts), message.text, people)
 
 
-def _of_one(words: str, context: Context, people: Sequence[str]) -> Understood:
-    """`Hold Tam` and `tell Cal well done` are for one athlete, too."""
+def _parts(text: str, people: Sequence[str]) -> Iterator[str]:
+    """Each wish that is of somebody, and what stands between them; the whole where none is."""
+
+    def is_of_somebody(words: str) -> bool:
+        return bool(_told_in(words, people).orders or _about_one(words, people))
+
+    found = [one.words for one in matters_of(text, people)]
+    if len(found) < 2 or not any(map(is_of_somebody, found)):  # noqa: PLR2004 - one is the message itself
+        yield text
+        return
+    for apart, run in groupby(found, is_of_somebody):
+        wishes = tuple(run)
+        yield from wishes if apart else (", ".join(wishes),)
+
+
+def _told_in(words: str, people: Sequence[str]) -> Told:
+    return told_in(words, (*people, *strangers_in(words, people)))
+
+
+def _of_part(words: str, context: Context, people: Sequence[str]) -> Understood:
+    """What is ordered of whom there isn't anybody is unread, by their name."""
+    told = _told_in(words, people)
+    if not told.orders:
+        found = understand(Message(text=words, role="coach"), context)
+        own = None if found.acts else _about_one(words, people)
+        return Understood(acts=(own,)) if own else found
+    rest = _joined([_beside(one, context, people) for one in (*told.left, *told.why)])
+    known = [one for one in told.orders if one.person in people]
+    strangers = dict.fromkeys(one.person for one in told.orders if one.person not in people)
+    return Understood(acts=(*map(_as_act, known), *rest.acts), unread=(*strangers, *rest.unread))
+
+
+def _beside(words: str, context: Context, people: Sequence[str]) -> Understood:
+    """What is told beside an order."""
+    own = _about_one(words, people)
+    return Understood(acts=(own,)) if own else understand(Message(text=words, role="coach"), context)
+
+
+def _about_one(words: str, people: Sequence[str]) -> AnyAct | None:
+    """`Hold Tam` and `tell Cal well done` are for one athlete, too; `is the load right for Bo` is asked of one."""
+    asked = asked_of_version(words, people)
+    if asked and asked.name:
+        return HowIs(text=words, person=asked.name)
     wish, word = read_wish(words, people), word_to(words, people)
     name = wish.name if wish else word.name if word else None
-    if name is not None:
-        return Understood(acts=(Order(text=words, person=name),))
-    return understand(Message(text=words, role="coach"), context)
+    return Order(text=words, person=name) if name else None
+
+
+def _joined(parts: Sequence[Understood]) -> Understood:
+    if len(parts) == 1:
+        return parts[0]
+    return Understood(
+        acts=tuple(chain.from_iterable(one.acts for one in parts)),
+        unread=tuple(chain.from_iterable(one.unread for one in parts)),
+        between=next((one.between for one in parts if one.between), ()),
+    )
 
 
 def _as_act(order: Order) -> AnyAct:

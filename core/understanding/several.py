@@ -167,6 +167,13 @@ def _pieces(text: str) -> Iterator[_Piece]:
             start = gap.end()
 
 
+def _is_like_before(words: str, people: Sequence[str]) -> bool:
+    """`Bo none`, `Tam 5`: how much of what was told before."""
+    said = _words(words, people)
+    rest = {one for one in said if one != "@" and not one.isdigit()} - _table()["beside"] - {"the"}
+    return "@" in said and len(said) > 1 and rest <= _table()["like_before"]
+
+
 def _begins_another(
     last: Matter, one: Matter, people: Sequence[str], is_whole: IsWhole, *, hard: bool
 ) -> bool:
@@ -174,7 +181,7 @@ def _begins_another(
     said = set(_words(one.words, people))
     if last.about == one.about == "ask" and len(said - _table()["beside"]) == 1:
         return False  # `what did Bo get, and why?`
-    if not one.about or names_and_when(one.words, people):
+    if not one.about or names_and_when(one.words, people) or _is_like_before(one.words, people):
         return False
     if one.about == "people" and _begins_with_order(one.words, people):
         return not names_only(last.words, people)

@@ -1,7 +1,6 @@
 """A coach's message of several wishes: each is done or answered, in its order, or quoted."""
 
-from collections.abc import Awaitable, Callable, Iterable, Iterator, Sequence
-from itertools import chain, groupby
+from collections.abc import Awaitable, Callable, Sequence
 from typing import Final
 
 from core.desk.classes.says import AskWhichDate
@@ -14,14 +13,9 @@ from core.desk.talk.meant import ask_which, ask_who
 from core.desk.talk.not_got import left_over, short
 from core.desk.talk.says import HeldBack, NotGot, OneQuestion
 from core.desk.visit import Visit
-from core.notation.coaching.easing import read_easy_week
-from core.notation.coaching.leeway import read_leeway
-from core.notation.coaching.wishes import read_wish
-from core.notation.people import name_in_front
-from core.notation.talk.chat import is_like_a_score
 from core.store.records import OpenQuestion
-from core.understanding.ordering import orders_in
-from core.understanding.several import Matter, as_word, each_alone, matters
+from core.understanding.each_matter import matters_of
+from core.understanding.several import Matter, as_word
 
 Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
 Answer = Callable[[Visit, str, int | None], Awaitable[Outcome]]
@@ -35,54 +29,10 @@ def each_in_turn(read: Answer) -> Reading:
     async def as_several(visit: Visit, text: str, session: int | None) -> Outcome | None:
         if not await coached_groups(visit) or await keeps(visit, "any_time"):
             return None
-        found = await matters_of(visit, text)
+        found = matters_of(text, tuple(await coached_athletes(visit)))
         return await in_its_order(visit, found, session, read) if len(found) > 1 else None
 
     return as_several
-
-
-async def matters_of(visit: Visit, text: str) -> tuple[Matter, ...]:
-    """The wishes of a message; of several lines only where each begins one, as they are else a session."""
-    names = tuple(await coached_athletes(visit))
-
-    def is_of_each(words: str) -> bool:
-        return bool(read_wish(words, names) or read_leeway(words, names) or read_easy_week(words, names))
-
-    def is_whole(words: str) -> bool:
-        alone = each_alone(words, names)[0]
-        return is_of_each(alone) or bool(orders_in(words, names)) or is_told_of_one(words, names)
-
-    found = matters(text, names, is_whole)
-    is_list = "\n" not in text.strip() or all(one.about for one in found)
-    each = chain.from_iterable(of_each(one, names, is_of_each) for one in found)
-    return tuple(scores_together(each, names)) if is_list else ()
-
-
-def scores_together(found: Iterable[Matter], names: Sequence[str]) -> Iterator[Matter]:
-    """The scores of several that stand beside each other are told as one matter."""
-
-    def is_score(one: Matter) -> bool:
-        named = name_in_front(one.words, names)
-        return named is not None and is_like_a_score(named.rest)
-
-    for is_told, run in groupby(found, is_score):
-        if is_told:
-            yield Matter("people", ", ".join(one.words for one in run))
-        else:
-            yield from run
-
-
-def of_each(one: Matter, names: Sequence[str], is_of_each: Callable[[str], bool]) -> tuple[Matter, ...]:
-    """What is wished of a list of people is a wish about each of them."""
-    alone = each_alone(one.words, names)
-    is_list = len(alone) > 1 and all(map(is_of_each, alone))
-    return tuple(Matter(one.about, words) for words in alone) if is_list else (one,)
-
-
-def is_told_of_one(words: str, names: Sequence[str]) -> bool:
-    """`Tam 12:50, as written`: a score, with or without whose it is."""
-    named = name_in_front(words, names)
-    return is_like_a_score(named.rest if named else words)
 
 
 async def of_one(

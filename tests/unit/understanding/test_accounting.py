@@ -5,7 +5,9 @@ from itertools import product
 
 import pytest
 
+from core.understanding.of_people import understand_of_people
 from core.understanding.ordering import told_in
+from core.understanding.values import Context, Message
 
 PEOPLE = ("Ilse", "Bo", "Siri")
 # What of its movements and numbers an order says; in other words it may be anything.
@@ -20,6 +22,20 @@ ORDERS = (
     "15 min easy no clock",
     "no burpees and 8 rows",
     "lighter",
+)
+WISHES = (
+    "no burpees for {} this week",
+    "hold {}",
+    "easy week for {}",
+    "tell {} well done",
+    "{} got 7+12",
+    "{} DNF",
+    "how is {} doing",
+    "why did {} get rows",
+    "{}: max 12 kg",
+    "leave {} out till friday",
+    "{} needs lighter swings",
+    "note for {}: rounds the back in deadlifts",
 )
 NUMBERS = re.compile(r"\d+")
 
@@ -45,6 +61,23 @@ def test_nothing_that_is_said_of_two_is_lost_or_given_to_the_other(of_ilse, of_b
         theirs = of_ilse if one.person == "Ilse" else of_bo
         assert one.movement is None or one.movement in theirs
         assert one.amount is None or f"{one.amount:g}" in theirs
+
+
+@pytest.mark.parametrize(("of_one", "of_other"), [*product(WISHES, WISHES)])
+def test_in_a_reading_every_wish_is_an_act_or_unread_with_whom_it_is_of(of_one, of_other):
+    words = f"{of_one.format('Ilse')}, and {of_other.format('Bo')}"
+    found = understand_of_people(Message(text=words, role="coach"), Context(people=PEOPLE))
+    for name in ("Ilse", "Bo"):
+        acts = [one for one in found.acts if getattr(one, "person", None) in {name, None} and name in one.text]
+        assert acts or any(name in one for one in found.unread), found
+
+
+def test_who_is_not_there_is_unread_by_name():
+    found = understand_of_people(
+        Message(text="no burpees for Zoe and Ilse this week", role="coach"), Context(people=PEOPLE)
+    )
+    assert found.unread == ("Zoe",)
+    assert [one.person for one in found.acts] == ["Ilse"]
 
 
 @pytest.mark.parametrize("reason", ["he's had a cold", "he moans", "cause he moans", "he has a bad disc"])
