@@ -23,6 +23,8 @@ _SETS = re.compile(r"[0-9]\s?x\s?[0-9]{1,2}(?!\s?(?:m|s|sec|min|k?m)\b)")
 _WORK_AND_REST = re.compile(
     rf"\s?(?:{DURATION})\s?[/+]\s?(?:{DURATION})(?:\s(?:rest|off|easy|light|recovery))?\s?"
 )
+# `3 x (40/20)`
+_SO_OFTEN = re.compile(r"[0-9]\s?x\s?$")
 _DIGIT = re.compile("[0-9]")
 
 
@@ -32,7 +34,7 @@ def read_brackets(
     """Brackets that say facts or complete a line count as if they stood without; the others are notes."""
     notes = []
     for match in list(_BRACKETS.finditer(strip.text)):
-        if _WORK_AND_REST.fullmatch(match[1]):
+        if _WORK_AND_REST.fullmatch(match[1]) or _SO_OFTEN.search(strip.text, 0, match.start()):
             continue
         said = match[1].replace(NOTE, " ").strip(" ;,")
         inner = Strip(match[1])

@@ -10,13 +10,13 @@ from core.notation.calendar.moments import DAY_WORD
 from core.sessions.values import BlockKind
 
 _KINDS = {
-    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?[ \-]?up|warming(?=\s?:)|w[/\-]?up?(?=\s?:|\s*$|\s+[0-9])"
-    r"|activation|movement prep",
+    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?[ \-]?up|warming(?=\s?:)"
+    r"|w[/\-]?up?(?=\s?:|\s*$|\s+[0-9]|\s-\s)|activation|movement prep",
     BlockKind.SKILL: r"skills?(?: work| practice)?|practi[cs]e(?=\s?[:(]|,\s[0-9]|\s[0-9])|technique(?: work)?",
     BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)|lift(?=\s?:|\s*$)|str(?=[.:])",
     BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|work(?=\s*$)|conditioning"
     r"|con(?:d)?(?=[.:])|finisher|(?:assist(?:ance)?|accessor(?:y|ies)|acc(?=[,:.]))(?: work)?",
-    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|(?:c|w(?=/))[/\-]?d(?=\s?:|\s*$|\s+[0-9])|cool[ \-]?down only"
+    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|(?:c|w(?=/))[/\-]?d(?=\s?:|\s*$|\s+[0-9]|\s-\s)|cool[ \-]?down only"
     r"|(?:(?:just |some |gentle |easy |light ){1,3})?stretch(?:ing|es)?",
 }
 _HEADINGS = {

@@ -11,6 +11,8 @@ from core.notation.quantities import NUMBER, kilograms
 from core.sessions.values import EASY, LoadRule
 
 # A box under 30 cm is told in inches, and none is lower than 10 of them (estimates).
+# Fewer are sets (an estimate).
+_LOWEST_LOAD = 25
 _LOWEST_CM, _LOWEST_IN, _HIGHEST_CM = 30, 10, 110
 _SHORTEST_RUN_M = 100
 _TRAVELLED = frozenset({"run", "row", "ski", "ride", "swim"})
@@ -39,6 +41,7 @@ def settle(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
     _settle_run(piece)
     _settle_rest(piece, lexicon, unit)
     _settle_pair(piece, lexicon)
+    _settle_weights(piece, lexicon, unit)
     _settle_only_number(piece, lexicon)
     _settle_inches(piece)
     _settle_row(piece, lexicon)
@@ -114,6 +117,16 @@ def _settle_rest(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
     piece.unread, piece.meaning = "", named.meaning
     piece.implement, piece.count = named.implement or piece.implement, named.count or piece.count
     piece.notes += named.notes
+
+
+def _settle_weights(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
+    """`squat 60x5, 70x5`: nobody does so many sets of what may be loaded."""
+    told = piece.unit or piece.loads_kg or piece.load_rule or piece.unread
+    if told or not piece.amount or (piece.sets or 0) < _LOWEST_LOAD:
+        return
+    settle_squat(piece, lexicon)
+    if piece.meaning is None or lexicon.takes_a_load(piece.meaning):
+        piece.loads_kg, piece.sets = (kilograms(str(piece.sets), None, unit),), None
 
 
 def _settle_only_number(piece: Piece, lexicon: Lexicon) -> None:

@@ -26,6 +26,7 @@ from core.notation.quantities import (
     DURATION,
     ENERGY_UNIT,
     NUMBER_WORDS,
+    kilograms,
     seconds,
 )
 from core.notation.text import TEMPO_MARK, Strip
@@ -71,6 +72,12 @@ _SET_OF_WHAT = r"(?:back[ -]?off|drop|working|work|top|heavy|light|straight|more
 _SETS = shape(
     rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{COUNT_WORD})\s?(?:x|\*|times(?=\s[0-9])|(?:{_SET_OF_WHAT}\s)?(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|unbroken\s[0-9]|max|amrap"
     rf"|{COUNT_WORD})"
+)
+# `press 3 x 5 x 40`, `deadlift 100x5x3`: the heaviest number is the load (common practice, no source).
+_SETS_REPS_LOAD = shape(
+    r"(?<![\w.])(?:(?P<n>[1-9][0-9]?)\s?x\s?(?P<r>[1-9][0-9]?)\s?x\s?(?P<kg>[2-9][0-9](?:\.[0-9])?|[12][0-9]{2})"
+    r"|(?P<first>[2-9][0-9](?:\.[0-9])?|[12][0-9]{2})\s?x\s?(?P<each>[1-9][0-9]?)\s?x\s?(?P<times>[1-9][0-9]?))"
+    rf"(?![\w.%/]|\s?(?:{UNITS}|{TIME_UNITS}|%))"
 )
 # How many in each set stands right behind their number: `row 4 x 10 pause at the top`, `ohp 3x8 40`.
 _IN_EACH = shape(
@@ -170,7 +177,12 @@ def _read_sides(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.side = "alternating" if match["s"] else "left" if match["lr"] == "left" else "right"
 
 
-def _read_sets(piece: Piece, strip: Strip, _: MassUnit) -> None:
+def _read_sets(piece: Piece, strip: Strip, unit: MassUnit) -> None:
+    if match := strip.take(_SETS_REPS_LOAD):
+        weight = match["kg"] or match["first"]
+        piece.sets, piece.amount = int(match["n"] or match["times"]), float(match["r"] or match["each"])
+        piece.loads_kg = (kilograms(weight, None, unit),)
+        return
     if strip.take(_IN_PARTS):
         piece.notes += ("in parts",)
     if match := strip.take(_SETS) or strip.take(_SETS_OF):

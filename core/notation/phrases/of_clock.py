@@ -44,7 +44,7 @@ OF_CLOCK: tuple[Phrase, ...] = (
     phrase(r"\be(?P<every>[2-9])mom(?:\b|(?=x))<is>x_<n>(?![0-9.']|:[0-9]|_min|_sec)", minutely_times),
     phrase(r"\be(?P<work>[0-9]{1,2}:[0-5][0-9]|[0-9]{2,3}_s\b)", every),
     phrase(r"\be(?P<work>[0-9]{2,3}_s)\b<is>x_<n>(?![0-9.']|:[0-9]|_min|_sec)", every_times),
-    phrase(r"\be(?P<every>[1-9]?)mom(?:\b|(?=[0-9]))<is>(?:for |of |x )?<minutes>", minutely_for),
+    phrase(r"\be(?P<every>[1-9]?)m(?:om)?(?:\b|(?=[0-9]))<is>(?:for |of |x )?<minutes>", minutely_for),
     phrase(r"<minutes>_(?:an? )?\be(?P<every>[1-9]?)mom\b", minutely_for),
     phrase(r"\be(?P<every>[1-9]?)mom\b", minutely),
     phrase(r"\bevery (?P<every>)min(?:ute)?(?: on the min(?:ute)?)?\b<is>(?:for |x )<minutes>", minutely_for),
@@ -99,6 +99,7 @@ OF_CLOCK: tuple[Phrase, ...] = (
         bare_on_off_times,
     ),
     phrase(r"^[\s;*]*<work>\s?/\s?<off>[\s,;:]{1,3}<n>_<rounds>", bare_on_off_times),
+    phrase(r"<n>_x_\(_<work>\s?/\s?<off>_\)", bare_on_off_times),
     phrase(
         r"<n>_x_\(?_:?<work>\s?[/+]\s?<off>(?: (?:rest|off|easy|light|recovery)\b)?_\)?", timed_on_off_times
     ),

@@ -32,6 +32,7 @@ OF_ROUNDS: tuple[Phrase, ...] = (
     phrase(r"<n>_x?_<rounds><is>(?:each )?(?:round )?(?:<fast>|ft\b|f\.t\.)<of>", rounds_for_time),
     phrase(r"<n>_rft\b<of>", rounds_for_time),
     phrase(r"<fast><is><n>_<rounds><of>", rounds_for_time),
+    phrase(r"\btt\b(?=[\s;]*(?:[.,:;!)]|$))", says(format=Format.FOR_TIME)),
     phrase(r"^[\s;*]*ft\b(?=[\s:;,]|$)|\bf\.t\b\.?", says(format=Format.FOR_TIME)),
     phrase(
         r"(?:(?<=[a-z;]\s)|(?<=-[0-9]\s)|(?<=[\-/][0-9]{2}\s))ft\b(?=\s?[:;,.]|\s*$)",

@@ -32,6 +32,7 @@ _ON_FOOT: Final = (
 _PACES: Final = re.compile(
     rf"(?:\b(?:first|second|third|fourth|last|next)\s(?:one\s)?)?{_AT}?\b(?:s(?:troke)?[\s/\-]?rate|rate|s/?r)\s?[:=]?\s?(?:of\s)?{_RATES}(?![0-9:%])(?:\s?spm\b)?(?:\s?\({_CLOCKS}\))?"
     rf"|{_AT}?(?<![0-9.\-]){_RATES}\s?(?:spm|strokes?\s?(?:/|per|a)\s?min(?:ute)?)\b"
+    r"|\b(?:cadence|rpm)\s?:?\s?[0-9]{2,3}(?:\s?-\s?[0-9]{2,3})?(?:\s?rpm)?\b|\b[0-9]{2,3}\s?rpm\b"
     r"|\b(?:stroke[\s\-])?rate free\b|\bfree rate\b"
     rf"|{_AT}?(?<![0-9:]){_CLOCKS}(?:{_OVER})(?:\s?(?:pace|split)\b)?"
     rf"|@\s?{_CLOCK}(?![0-9:])(?:\s?pace\b)?|@\s?(?:{DURATION})(?![0-9:])"

@@ -74,3 +74,17 @@ def test_a_bare_number_behind_a_line_that_has_its_amount_is_its_load(text, load,
 def test_a_pair_behind_for_time_is_a_load():
     (line,) = read("30 clean and jerks for time (60/40). cap 8")[0].lines
     assert ([float(load) for load in line.loads_kg], line.second_amount) == ([60, 40], None)
+
+
+HEAVIEST = [
+    ("Squat 60x5, 70x5, 80x3", [(60, 5), (70, 5), (80, 3)], None),
+    ("Deadlift 100x5x3", [(100, 5)], 3),
+    ("Press 3 x 5 x 40", [(40, 5)], 3),
+]
+
+
+@pytest.mark.parametrize(("typed", "lifted", "sets"), HEAVIEST)
+def test_a_number_too_large_for_sets_is_a_load(typed, lifted, sets):
+    (block,) = read_session(typed, catalogue()).session.blocks
+    assert [(float(*line.loads_kg), line.amount) for line in block.lines] == lifted
+    assert block.rounds == sets

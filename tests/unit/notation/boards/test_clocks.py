@@ -175,3 +175,23 @@ def test_so_long_on_each_side_is_no_clock():
 def test_one_every_so_often_is_on_the_clock():
     (block,) = understood("deadlift 5x2 @ 87%, one every 2 min").blocks
     assert (block.format, block.rounds, block.every_s) == ("intervals", 5, 120)
+
+
+SHORT_CLOCKS = [
+    ("Circuit 3x (40/20): squats, rows", {"rounds": 3, "work_s": 40, "rest_s": 20}),
+    ("E2M 20 min\nOdd: 15 cal row\nEven: 12 burpees", {"every_s": 120, "minutes": 20}),
+    ("5km TT", {"format": "time_trial"}),
+    ("6x hill sprints 10 sec, full recovery", {"rounds": 6, "effort": None, "notes": "full recovery"}),
+    ("45 min easy spin, cadence 90", {"format": "quality"}),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), SHORT_CLOCKS)
+def test_clocks_in_short(text, wanted):
+    (block,) = understood(text).blocks
+    assert fields(block, wanted) == wanted
+
+
+def test_headings_in_short_open_their_parts():
+    parts = understood("W/up - 5 min jog\nMain - AMRAP 9: 5 burpees, 5 squats\nC/d - stretches").blocks
+    assert [block.kind for block in parts] == ["warm-up", "main", "cool-down"]
