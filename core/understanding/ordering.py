@@ -23,6 +23,13 @@ _ALL: Final = re.compile(
 _NO_AND_NO: Final = re.compile(r"\b(no [^\W\d_][\w-]+(?: [\w-]+)?)\s+(?=no [^\W\d_])", re.IGNORECASE)
 
 
+# `Swings -> deadlifts`.
+_ARROW: Final = re.compile(r"\s*(?:-+>|=+>|\u2192)\s*")
+
+
+_GIVEN: Final = frozenset({"amount", "load"})
+
+
 class Told(NamedTuple):
     """The orders of a message; what else it tells.
 
@@ -66,7 +73,7 @@ def told_in(text: str, people: Sequence[str], looked_at: str | None = None) -> T
     of its own people, and of those before it whom no order was for where it says `them`. `looked_at`: who is meant by
     `her` where nobody is named.
     """
-    text = _NO_AND_NO.sub(r"\1, ", text)
+    text = _ARROW.sub(" swap for ", _NO_AND_NO.sub(r"\1, ", text))
     told = Told()
     waiting: tuple[_Saying, ...] = ()
     last: tuple[str, ...] = (looked_at,) if looked_at else ()
@@ -147,7 +154,7 @@ def _orders_of(saying: _Saying, named: Sequence[str], people: Sequence[str]) -> 
     """What is ordered in one breath, or else thought by thought; a thought that its order doesn't explain is left."""
     if not named or saying.words.endswith("?"):
         return Told()
-    taken = [(one, _fields(one, people)) for one in saying.thoughts]
+    taken = [*_taken(saying.thoughts, people)]
     why = [one for one, fields in taken if _tells_why(one, people) and not fields]
     is_swapped = any(says(_stretch(one, people), "swapped") for one, _ in taken)
     if is_swapped or not _each_of_its_own(fields for _, fields in taken):
@@ -158,6 +165,17 @@ def _orders_of(saying: _Saying, named: Sequence[str], people: Sequence[str]) -> 
     done = [*_at_one_time([fields for _, fields in taken if fields])]
     left = [one for one, fields in taken if not fields and one not in why and not _is_only_why(one, people)]
     return _told(saying.words, done, named, left, why) if done else Told()
+
+
+def _taken(thoughts: Sequence[str], people: Sequence[str]) -> Iterator[tuple[str, dict[str, Any]]]:
+    """Each thought with its fields; behind a number that is given, the next is given too: `3 burpees and 10 swings`."""
+    before: dict[str, Any] = {}
+    for one in thoughts:
+        fields = _fields(one, people)
+        if not fields and before.get("step") in _GIVEN:
+            fields = _fields(f"only {one}", people)
+        yield one, fields
+        before = fields
 
 
 def _like_before(saying: _Saying, before: Sequence[Order], people: Sequence[str]) -> Told:

@@ -55,6 +55,13 @@ _AND_ANOTHER: Final = re.compile(
 )
 _LIKE_THE_FIRST: Final = re.compile(rf"(?P<verb>.*?)\s*{_WHOSE}\b", re.IGNORECASE | re.DOTALL)
 
+# A word to one, and another to the next: `remind @ about friday`, `and @ about her score`.
+_TOLD_FIRST: Final = re.compile(r"(?P<verb>(?:\S+\s+){1,3}?)@\s+\S", re.DOTALL)
+_TOLD_NEXT: Final = re.compile(
+    r"\W*(?:(?:and|n|&|\+|also|then|plus)\s+)+@\s+(?P<what>(?:about|to|that|how|if|whether)\s.+)",
+    re.IGNORECASE | re.DOTALL,
+)
+
 IsWhole = Callable[[str], bool]
 
 
@@ -90,7 +97,7 @@ def matters(text: str, people: Sequence[str], is_whole: IsWhole) -> tuple[Matter
     for one in _pieces(text):
         words = text[one.start : one.end]
         about = about_what(words, people)
-        again = _like_the_first(found[-1], words) if found else ""
+        again = _like_the_first(found[-1], words, people) if found else ""
         if again:
             found.append(Matter(found[-1].about, again))
             start = one.start
@@ -103,12 +110,22 @@ def matters(text: str, people: Sequence[str], is_whole: IsWhole) -> tuple[Matter
     return tuple(_referring(bare, people))
 
 
-def _like_the_first(last: Matter, words: str) -> str:
+def _like_the_first(last: Matter, words: str, people: Sequence[str]) -> str:
     """The words with the verb of the wish before them, where they name another of the same; "" for all else."""
+    if last.about == "word":
+        return _word_to_the_next(last, words, people)
     another = _AND_ANOTHER.fullmatch(words) if last.about == "post" else None
     first = _LIKE_THE_FIRST.match(last.words) if another else None
     verb = re.sub(r"\s+(?:the|my|our)$", "", first["verb"]) if first else ""
     return f"{verb} {another['what']}" if another and verb else ""
+
+
+def _word_to_the_next(last: Matter, words: str, people: Sequence[str]) -> str:
+    """`Remind Bo about friday and Ilse about her score`: a word of her own."""
+    first, after = find_name(last.words, people), find_name(words, people)
+    began = _TOLD_FIRST.match(first.rest) if first else None
+    own = _TOLD_NEXT.fullmatch(after.rest) if after else None
+    return f"{began['verb'].strip()} {after.name} {own['what']}" if after and began and own else ""
 
 
 def about_what(words: str, people: Sequence[str]) -> str:

@@ -95,10 +95,20 @@ class EasyWeekWish(NamedTuple):
     mine: bool
 
 
+# Who is named behind one of these is not meant.
+_EXCEPT: Final = re.compile(
+    r"\b(?:except|but not|apart from|other than|without|all but|everyone but|everybody but)\b"
+)
+
+
 def easy_week_told(text: str, names: tuple[str, ...]) -> EasyWeekWish | None:
     """Which week is meant by words that are understood to be of an easy one; None where they may mean its end."""
     words = text.lower()
-    if ("?" in words and _WONDERS.search(words)) or _ENDS & set(re.findall(r"[\w']+", words)):
+    if (
+        _EXCEPT.search(words)
+        or ("?" in words and _WONDERS.search(words))
+        or _ENDS & set(re.findall(r"[\w']+", words))
+    ):
         return None
     return EasyWeekWish(names, _when(words), yes=True, mine=False)
 

@@ -27,7 +27,8 @@ _OFF: Final = (
     r"|take\b(?=.{0,30}\b(?:off|down|out|away|back)\b)|don't count|do not count)"
 )
 _SCORE: Final = re.compile(
-    rf"\b{_OFF}\b.{{0,30}}\b(?:scores?|results?|times?|entry|numbers?)\b(?!.*\b(?:reminder|class)\b)"
+    rf"\b{_OFF}\b.{{0,30}}\b(?:scores?|results?|(?<!next )(?<!this )(?<!every )times?|entry|numbers?)\b"
+    r"(?!.*\b(?:reminder|class)\b)"
 )
 _OFF_THE_BOARD: Final = re.compile(
     r"\b(?:don't|do not|dont|not|never|rather not|without|no)\b.{0,25}\b(?:on|in|to|onto) (?:the|that|this|your) "

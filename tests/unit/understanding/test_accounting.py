@@ -68,7 +68,9 @@ def test_in_a_reading_every_wish_is_an_act_or_unread_with_whom_it_is_of(of_one, 
     words = f"{of_one.format('Ilse')}, and {of_other.format('Bo')}"
     found = understand_of_people(Message(text=words, role="coach"), Context(people=PEOPLE))
     for name in ("Ilse", "Bo"):
-        acts = [one for one in found.acts if getattr(one, "person", None) in {name, None} and name in one.text]
+        acts = [
+            one for one in found.acts if getattr(one, "person", None) in {name, None} and name in one.text
+        ]
         assert acts or any(name in one for one in found.unread), found
 
 

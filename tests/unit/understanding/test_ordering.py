@@ -35,6 +35,8 @@ def told(text, looked_at=None):
         ("Tove to rest tomorrow", {"step": "rest", "day": "tomorrow"}),
         ("Tove no run, row 250 m instead", {"step": "other", "movement": "run", "to": "row"}),
         ("add 5 pull-ups for Tove", {"step": "more", "movement": "pull-up", "amount": 5}),
+        ("Tove out till friday", {"step": "away", "until": "friday"}),
+        ("Tove: swings -> deadlifts", {"step": "other", "movement": "swing", "to": "deadlift"}),
         ("Tove: max 12 kg", {"step": "at_most", "amount": 12, "until": "always"}),
         ("Tove max 12 kg this week", {"step": "at_most", "amount": 12, "day": "this week"}),
         ("Tove is out till the doctor has seen her", {"step": "rest", "until": "always"}),
@@ -126,3 +128,10 @@ def test_who_is_nobody_of_theirs_is_told_apart(text, strangers):
 
 def test_no_and_no_are_two():
     assert [one["movement"] for one in told("no burpees no runs for Bo")] == ["burpee", "run"]
+
+
+def test_behind_a_number_that_is_given_the_next_is_given_too():
+    assert [(one["movement"], one["amount"]) for one in told("Bo only 3 burpees and 10 swings")] == [
+        ("burpee", 3),
+        ("swing", 10),
+    ]

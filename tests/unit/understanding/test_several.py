@@ -41,6 +41,11 @@ def cut(text):
                 ("people", "bo no rows"),
             ],
         ),
+        (
+            "remind ilse about friday and bo about his score",
+            [("word", "remind ilse about friday"), ("word", "remind Bo about his score")],
+        ),
+        ("tell ilse that bo is away", [("word", "tell ilse that bo is away")]),
         ("hold ilse, same for bo", [("people", "hold ilse"), ("people", "hold Bo")]),
         (
             "tues class is off next week, pls tell everyone",

@@ -50,9 +50,17 @@ _STANDS: Final[Mapping[str, str]] = {
     "fewer": "fewer {goes}",
     "half": "half the {goes}",
     "load": "{amount} kg for the {goes}",
+    "amount": "{amount} for the {goes}",
     "at_most": "{amount} kg at most in the hands altogether",
     "harder": "the {goes} a step up",
     "written": "the {goes} as written",
+}
+_OF_ALL: Final[Mapping[str, str]] = {
+    "fewer": "less of everything",
+    "half": "half of everything",
+    "easier": "everything a step easier",
+    "harder": "everything a step up",
+    "written": "everything as written",
 }
 # These are safe for anybody.
 _LESS: Final = frozenset({"out", "bare", "fewer", "half", "easier", "at_most"})
@@ -98,6 +106,8 @@ def asked(said: Ordered) -> str:
         return limit_names([said.limit], {})
     usual = "{comes} for the {goes}" if said.to not in {None, said.movement} else "your choice for the {goes}"
     usual = "the {goes} a step easier" if said.step == "easier" else usual
+    if said.movement is None and said.step in _OF_ALL:
+        return _OF_ALL[said.step]
     return _STANDS.get(said.step, usual).format(
         goes=of_movement(said.movement),
         comes=of_movement(said.to),

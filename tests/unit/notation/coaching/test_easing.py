@@ -5,6 +5,7 @@ import pytest
 from core.notation.coaching.easing import (
     asks_for_as_usual,
     asks_for_more,
+    easy_week_told,
     read_break,
     read_easy_week,
     read_own_easy_week,
@@ -169,3 +170,8 @@ def test_a_break_is_read_with_its_length(text, days):
 )
 def test_nothing_else_is_taken_for_a_break(text):
     assert read_break(text) is None
+
+
+def test_who_is_left_out_of_an_easy_week_is_not_meant():
+    assert easy_week_told("everyone easy on friday except Ilse", ("Ilse",)) is None
+    assert easy_week_told("an easy one for Ilse", ("Ilse",)).names == ("Ilse",)

@@ -46,6 +46,7 @@ def test_a_score_is_to_go(text, gone):
 @pytest.mark.parametrize(
     "text",
     [
+        "drop to 12 next time",
         "why is my score not on the board",
         "drop the time cap",
         "how do I beat my score",
