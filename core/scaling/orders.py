@@ -9,6 +9,11 @@ from core.scores.values import EXACTLY, Tolerance
 from core.values import Value
 
 
+def is_called(name: str | None, movement: str) -> bool:
+    """Whether a movement bears a name, or is called after it: a run on the spot is a run."""
+    return name is not None and set(name.split()) <= set(movement.split())
+
+
 class Pin(Value):
     """A standing choice for one line: only options that match every field that is set are left.
 
@@ -35,7 +40,7 @@ class Pin(Value):
 
     def leaves_out(self, movement: str) -> bool:
         """Whether it is what is not to be done, or is called after it: no run on the spot either."""
-        return self.without is not None and set(self.without.split()) <= set(movement.split())
+        return is_called(self.without, movement)
 
     def meets(self, other: "Pin") -> bool:
         """Whether there is a day on which both count."""
@@ -72,7 +77,8 @@ class Orders(Value):
     `heavier`: the coach allows more than written. `volume_first`: fewer repetitions are an option at once.
     `tolerance`: what counts as written in the group. `faults`: what the coach noted; they don't bind the lines `past`
     them, of which the coach has decided since. `stood_in`: in earlier parts
-    of the session so many movements stood in, each with the line that it stood for.
+    of the session so many movements stood in, each with the line that it stood for. `left_out`: names of movements that
+    stand in for nothing, wherever anything else can.
     """
 
     pins: tuple[Pin, ...] = ()
@@ -83,6 +89,10 @@ class Orders(Value):
     faults: tuple[Noted, ...] = ()
     past: tuple[Spot, ...] = ()
     stood_in: frozenset[tuple[str, str]] = frozenset()
+    left_out: tuple[str, ...] = ()
+
+    def leave_out(self, movement: str) -> bool:
+        return any(is_called(one, movement) for one in self.left_out)
 
 
 NO_ORDERS = Orders()

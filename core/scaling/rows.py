@@ -84,6 +84,7 @@ def _row(plan: LinePlan, athlete: Athlete, orders: Orders, spot: Spot, slack: in
     if pin is not None:
         who = athlete.past_notes if spot in orders.past else athlete
         matching = _pinned(plan, options_of(plan, who, orders, only=_way_of(pin)), who, pin)
+        matching = [one for one in matching if pin.movement or not _is_left_out(one, orders)] or matching
         if matching:
             return Row(who, None, plan, matching, pin, settled=True)
     free = without_notes(plan, athlete, orders)
@@ -91,7 +92,15 @@ def _row(plan: LinePlan, athlete: Athlete, orders: Orders, spot: Spot, slack: in
     same = _as_usual(plan, who, orders, usual[spot]) if spot in usual else []
     if same:
         return Row(who, free, plan, same, None, settled=True)
-    return Row(who, free, plan, options_of(plan, who, orders, slack), None)
+    found = options_of(plan, who, orders, slack)
+    if orders.left_out and _is_left_out(found[0], orders):
+        others = [one for one in options_of(plan, who, orders) if one.way and not _is_left_out(one, orders)]
+        found = others or found
+    return Row(who, free, plan, found, None)
+
+
+def _is_left_out(option: Option, orders: Orders) -> bool:
+    return option.way is not None and orders.leave_out(option.way.movement.id)
 
 
 def _as_usual(plan: LinePlan, athlete: Athlete, orders: Orders, usual: Option) -> list[Option]:

@@ -10,10 +10,11 @@ from core.desk.coaching.overseeing import card_of
 from core.desk.days import today_in
 from core.desk.errors import UnknownThing
 from core.desk.outcome import Outcome
-from core.desk.sessions.meant import in_hand, of_day
+from core.desk.sessions.meant import at_hand, just_shown, of_day
 from core.desk.visit import Visit
 from core.notation.calendar.moments import find_days
 from core.notation.coaching.easing import monday_of, read_span
+from core.scaling.orders import is_called
 from core.store.records import Group, Membership, SessionRecord
 from core.understanding.acts import Order
 
@@ -56,14 +57,27 @@ def last_day(until: str, today: date) -> date:
 
 
 async def session_with(visit: Visit, order: Order, group: Group) -> SessionRecord | None:
-    """What is in hand; where the movement isn't in it, what was posted last."""
-    found = [await in_hand(visit), await visit.uow.sessions.latest_posted(group.id)]
-    known = [one for one in found if one is not None and one.group_id == group.id]
-    return next((one for one in known if is_written(one, order.movement)), next(iter(known), None))
+    """What was just shown, else what comes next; where what is meant isn't in it, the next in which it is."""
+    today = today_in(group, visit.now)
+    theirs = [one for one in await at_hand(visit) if one.group_id == group.id]
+    coming = sorted(
+        (one for one in theirs if one.day >= today), key=lambda one: (one.day, one.posted_at is None)
+    )
+    found = [await just_shown(visit, theirs), *coming, await visit.uow.sessions.latest_posted(group.id)]
+    known = [one for one in found if one is not None]
+    return next((one for one in known if stands_in(one, order)), next(iter(known), None))
 
 
-def is_written(record: SessionRecord, movement: str | None) -> bool:
-    return movement is None or any(line.movement == movement for line in record.session.every_line)
+def stands_in(record: SessionRecord, order: Order) -> bool:
+    """Whether any line is of what an order is of."""
+    return order.movement is None or any(is_meant(order, line.movement) for line in record.session.every_line)
+
+
+def is_meant(order: Order, movement: str) -> bool:
+    """Of no movement, all are; of a family, whatever is called so: `no squats`."""
+    if order.movement is None:
+        return order.step != "other"
+    return movement == order.movement or (order.step == "out" and is_called(order.called, movement))
 
 
 async def card_if_any(visit: Visit, shown: SessionRecord | None, athlete: Membership) -> Outcome:

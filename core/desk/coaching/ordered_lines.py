@@ -5,7 +5,7 @@ from decimal import Decimal
 from typing import Any, Final
 
 from core.athletes.values import Profile
-from core.desk.coaching.holds import Holds, is_written
+from core.desk.coaching.holds import Holds, is_meant, stands_in
 from core.desk.coaching.ordering_says import WhyNot
 from core.desk.coaching.overseeing import pin_for
 from core.desk.sessions.landing import Tried
@@ -37,7 +37,7 @@ _STEPS: Final = frozenset({"easier", "harder", "written"})
 
 def as_written_there(order: Order, shown: SessionRecord) -> Order:
     """`No rows`, where bent-over rows are all the rows that stand there: these are meant."""
-    if order.movement is None or is_written(shown, order.movement):
+    if order.movement is None or order.called or stands_in(shown, order):
         return order
     written = {line.movement for line in shown.session.every_line}
     called = [one for one in written if one.split()[-1] == order.movement.split()[-1]]
@@ -81,9 +81,7 @@ def pins_of(order: Order, record: SessionRecord, one: Tried) -> Iterator[tuple[s
     assert isinstance(one.version, Version), "who has no version is not looked at"
     for spot, line in one.version.spots:
         written = written_at(record.session, spot)
-        meant = order.movement in {written, line.movement} or (
-            order.movement is None and order.step != "other"
-        )
+        meant = is_meant(order, written) or is_meant(order, line.movement)
         pin = pin_of(order, record, one, spot, line) if meant else None
         if pin is not None:
             yield written, pin
@@ -124,7 +122,7 @@ def why_not(order: Order, holds: Holds, pins: Mapping[str, Pin]) -> WhyNot | Non
         return "unclear"
     if holds.record is None:
         return "one_session"
-    if order.movement is not None and not is_written(holds.record, order.movement):
+    if order.movement is not None and not stands_in(holds.record, order):
         return "no_line"
     return "more" if order.step == "amount" else "no_step"
 

@@ -21,7 +21,7 @@ from core.desk.coaching.ordered_lines import (
 )
 from core.desk.coaching.ordering_says import NobodyCalled, NothingToLookAt, OrderNotDone, OrdersGone, WhyNot
 from core.desk.coaching.overseeing import try_on
-from core.desk.coaching.standing import keep, ordered
+from core.desk.coaching.standing import keep, named, ordered
 from core.desk.errors import AlreadyDone, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.sessions.landing import Tried
@@ -153,7 +153,7 @@ async def not_done(
     said = OrderNotDone(
         athlete=athlete.person.name,
         why=why,
-        movement=order.movement,
+        movement=named(order),
         to=order.to,
         title=shown.session.title,
         way=order.way is not None,

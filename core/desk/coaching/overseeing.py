@@ -38,7 +38,7 @@ from core.desk.sessions.landing import Tried, in_need, try_on_group
 from core.desk.sessions.says import WhoGetsWhat
 from core.desk.talk.passing_on import seen_of
 from core.desk.versions.says import VersionReleased
-from core.desk.versions.showing import EVERY_LINE, profile_today, written_at
+from core.desk.versions.showing import decided_of, profile_today, written_at
 from core.desk.versions.version import my_version, worked_out
 from core.desk.versions.waiting import coaches_of, seen_by
 from core.desk.visit import Visit
@@ -129,12 +129,12 @@ async def look_at_athlete(visit: Visit, command: LookAtAthlete) -> Outcome:
 async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> AthleteCard:
     one = await try_on(visit, record, athlete)
     assert isinstance(one.version, Version), "who has no version is not looked at"
-    ordered = {order.movement for order in await orders_of(visit, record, athlete.person)}
+    ordered = await orders_of(visit, record, athlete.person)
     noted = await visit.uow.faults.standing(record.group_id, athlete.person_id)
     decided = [
         place
         for place, (spot, _) in enumerate(one.version.spots, 1)
-        if not ordered.isdisjoint({written_at(record.session, spot), EVERY_LINE})
+        if decided_of(written_at(record.session, spot), ordered)
     ]
     return AthleteCard(
         session_id=record.id,

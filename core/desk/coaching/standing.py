@@ -23,6 +23,11 @@ async def keep(visit: Visit, athlete: Membership, holds: Holds, movement: str, p
     )
 
 
+def named(order: Order) -> str | None:
+    """As the coach calls what goes: the one movement, or all that are called so."""
+    return order.called if order.step == "out" and order.called else order.movement
+
+
 def ordered(visit: Visit, order: Order, athlete: Membership, holds: Holds, kept: CoachOrder) -> Ordered:
     """What is said of an order that stands, before anybody looks at what comes of it."""
     return Ordered(
@@ -31,7 +36,7 @@ def ordered(visit: Visit, order: Order, athlete: Membership, holds: Holds, kept:
         person=athlete.person_id,
         order=kept.id,
         step=order.step or "other",
-        movement=order.movement,
+        movement=named(order),
         limit=order.limit,
         to=order.to,
         amount=order.amount,

@@ -97,6 +97,7 @@ async def orders_for(visit: Visit, record: SessionRecord) -> Orders:
         last=tuple(last.values()),
         tolerance=(await visit.group(record.group_id)).tolerance,
         faults=(*(one.fault for one in noted), *most_of(decided)),
+        left_out=tuple(dict.fromkeys(one.pin.without for one in decided if one.pin.without)),
         past=decided_since(record.session, decided, own, noted) if noted else (),
     )
 
@@ -110,16 +111,21 @@ def most_of(orders: Sequence[CoachOrder]) -> Iterator[Most]:
 def coach_pins(session: Session, orders: Sequence[CoachOrder], own: Sequence[Pin]) -> tuple[Pin, ...]:
     """What the coach decided, wherever its movement is written; the athlete's word of the day goes first."""
     taken = {(pin.block, pin.part, pin.line) for pin in own}
-    newest = {order.movement: order.pin for order in orders}
+    decided = {line.movement: decided_of(line.movement, orders) for line in session.every_line}
     return tuple(
-        (newest.get(line.movement) or newest[EVERY_LINE]).model_copy(
-            update={"block": number, "part": part, "line": place}
-        )
+        order.pin.model_copy(update={"block": number, "part": part, "line": place})
         for number, block in enumerate(session.blocks, 1)
         for part, lines in (("buy_in", block.buy_in), ("lines", block.lines), ("cash_out", block.cash_out))
         for place, line in enumerate(lines, 1)
-        if not newest.keys().isdisjoint({line.movement, EVERY_LINE}) and (number, part, place) not in taken
+        if (order := decided[line.movement]) and (number, part, place) not in taken
     )
+
+
+def decided_of(movement: str, orders: Sequence[CoachOrder]) -> CoachOrder | None:
+    """The newest word about it by its name, else about what is called so, else about every line."""
+    newest = {order.movement: order for order in orders}
+    of_family = next((one for one in reversed(orders) if one.pin.leaves_out(movement)), None)
+    return newest.get(movement) or of_family or newest.get(EVERY_LINE)
 
 
 def decided_since(
@@ -131,13 +137,12 @@ def decided_since(
         assert one.made_at is not None, "what stands was made"
         pattern = catalogue().movement(one.fault.movement).pattern
         noted_at[pattern] = max(one.made_at, noted_at.get(pattern, one.made_at))
-    decided_at = {order.movement: order.made_at for order in orders}
-    of_all = decided_at.get(EVERY_LINE)
     spots = ((Spot(pin.block, pin.part, pin.line), pin) for pin in coach_pins(session, orders, own))
     return tuple(
         spot
         for spot, pin in spots
-        if (decided_at.get(written_at(session, spot)) or of_all or NEVER)
+        if (order := decided_of(written_at(session, spot), orders)) is None
+        or order.made_at
         > noted_at.get(catalogue().movement(pin.movement or written_at(session, spot)).pattern, NEVER)
     )
 

@@ -6,6 +6,7 @@ from typing import Any, Final
 
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
+from core.movements.values import Pattern
 from core.notation.lines.reading import read_piece
 from core.notation.names.catalogued import lexicon
 from core.understanding.marks import Mark
@@ -183,6 +184,19 @@ def _swapped(stretch: Stretch) -> dict[str, Any]:
     return {"step": "other", "movement": goes.movement, "to": comes.movement, "way": way}
 
 
+def _family(one: Named) -> str | None:
+    """`No squats` without a word about which: whatever is called so. None where the name is of one alone."""
+    family = one.movement.split()[-1]
+    is_bare = one.movement == family or one.end - one.start == 1
+    is_way_to_go = catalogue().movement(one.movement).pattern is Pattern.TRAVEL
+    others = (each.id for each in catalogue().movements if each.id != one.movement)
+    return (
+        family
+        if is_bare and not is_way_to_go and any(each.split()[-1] == family for each in others)
+        else None
+    )
+
+
 def _instead(stretch: Stretch) -> bool:
     """`Rows instead`, of what was told before."""
     return any(stretch.marked.helps(at, "instead") == "alone" for at in stretch.helps("instead"))
@@ -243,18 +257,20 @@ def _stepped(stretch: Stretch) -> dict[str, Any]:
         if step != "out" or 0 <= one.start - end <= _NEAR or at < one.start < end
     ]
     if near or one.refused:
-        return _of_line(stretch, near[0] if near else "out", one.movement)
+        return _of_line(stretch, near[0] if near else "out", one)
     if not _instead(stretch) or _numbers(stretch):
         return {}
     way = _way(stretch, one)
     return {"step": "other", "to": one.movement} | ({"movement": one.movement, "way": way} if way else {})
 
 
-def _of_line(stretch: Stretch, step: str, movement: str) -> dict[str, Any]:
+def _of_line(stretch: Stretch, step: str, one: Named) -> dict[str, Any]:
     """What is said of a movement; a day off is of nothing, whatever is named beside it."""
     if step == "rest":
         return {"step": step}
-    found = {"step": step, "movement": movement}
+    found: dict[str, Any] = {"step": step, "movement": one.movement}
+    if step == "out" and (family := _family(one)):
+        found["called"] = family
     return found | {"amount": next(iter(_numbers(stretch)), None)} if step == "more" else found
 
 
