@@ -25,7 +25,7 @@ from core.desk.coaching.standing import keep, named, ordered
 from core.desk.errors import AlreadyDone, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.sessions.landing import Tried
-from core.desk.versions.showing import EVERY_LINE, written_at
+from core.desk.versions.showing import EVERY_LINE, spared_as, spared_in, written_at
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.scaling.orders import Pin
@@ -34,8 +34,13 @@ from core.store.records import CoachOrder, Membership, SessionRecord
 from core.understanding.acts import Order
 
 
-async def carry_out_order(visit: Visit, order: Order, athlete: Membership) -> Outcome:
-    """What comes of it is shown; what can't be done is said, and nothing of it stays."""
+async def carry_out_order(
+    visit: Visit, order: Order, athlete: Membership, spared: Sequence[str] = ()
+) -> Outcome:
+    """What comes of it is shown; what can't be done is said, and nothing of it stays.
+
+    `spared`: limits for whose sake it is ordered; in the one session that it is of, what stands in spares them too.
+    """
     if order.movement is None and (of_all := await of_no_line(visit, order, athlete)):
         return of_all
     group = await visit.group(athlete.group_id)
@@ -53,12 +58,17 @@ async def carry_out_order(visit: Visit, order: Order, athlete: Membership) -> Ou
     if why is not None:
         return await not_done(visit, order, athlete, shown, why)
     for meant in (order, *alike(order)):
-        pins = dict(pins_of(meant, shown, one)) if holds.record else standing(meant)
+        pins = dict(pins_of(meant, shown, one)) | sparing(order, spared) if holds.record else standing(meant)
         done = await given(visit, meant, athlete, holds, one, shown, pins)
         if done is not None:
             return done
     has_it = order.step not in {"load", "number"} or owns_load(one.profile, order.amount or 0)
     return await not_done(visit, order, athlete, shown, "nothing_fits" if has_it else "not_theirs")
+
+
+def sparing(order: Order, spared: Sequence[str]) -> dict[str, Pin]:
+    asked = spared if order.step in {"out", "other"} else ()
+    return {spared_as(one): Pin(block=1, line=1) for one in asked}
 
 
 async def untried(visit: Visit, order: Order, athlete: Membership, holds: Holds) -> Outcome:
@@ -96,6 +106,7 @@ async def given(
         "counted": order.step == "other" and bool(re.search("[0-9]", order.text)) and order.until is None,
         "seen": here and not so_already and await seen_by(visit, shown, athlete.person) is not None,
         "so_already": so_already,
+        "spares": tuple(limit for name in pins if (limit := spared_in(name))),
     }
     said = ordered(visit, order, athlete, holds, kept[0]).model_copy(update=came)
     changes = here and not (said.so_already and said.lasts)

@@ -13,7 +13,7 @@ class Ordered(Said):
     `title` and `day`. `seen`: they have a version of that one already; not `tried`: there was none to look at.
     `limit`: what goes of whatever line it is in. `to`: what comes for the `movement`; `amount`: how many, or kg.
     `counted`: a number was told beside what comes, which is worked out instead. `so_already`: they do just what they
-    did before.
+    did before. `spares`: limits that what stands in spares in that session.
     """
 
     athlete: str
@@ -34,6 +34,7 @@ class Ordered(Said):
     amount: float | None = None
     counted: bool = False
     so_already: bool = False
+    spares: tuple[str, ...] = ()
 
     def counts_on(self, day: date) -> bool:
         return (self.since or day) <= day <= (self.until or day)

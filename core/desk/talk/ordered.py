@@ -13,6 +13,7 @@ from core.desk.coaching.telling_for import offer_to_tell
 from core.desk.outcome import Outcome
 from core.desk.talk.not_got import left_over
 from core.desk.visit import Visit
+from core.notation.body.limits import read_limits
 from core.notation.coaching.some_of_them import some_of_them
 from core.notation.people import find_name, name_in_front, word_behind
 from core.notation.talk.chat import is_like_a_score
@@ -40,7 +41,8 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     outcome = words = Outcome()
     ordered = [one for one in told.orders if one.person not in strangers]
     for one in ordered:
-        outcome += await carry_out_order(visit, one, athletes[one.person])
+        spared = read_limits(", ".join(told.why)).limits if one.person in told.of else None
+        outcome += await carry_out_order(visit, one, athletes[one.person], spared or ())
     for name in dict.fromkeys(one.person for one in ordered):
         words += await word_to_them(visit, text, athletes[name])
     unknown = [name for name in strangers if any(one.person == name for one in told.orders)]

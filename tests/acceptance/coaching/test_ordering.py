@@ -1,5 +1,7 @@
 """A coach says in words what single athletes shall do, and it is done, or said why not."""
 
+from datetime import timedelta
+
 from tests.acceptance.people import answers_what_is_asked
 from tests.acceptance.worlds import world
 
@@ -171,3 +173,36 @@ async def test_no_running_is_no_running_on_the_spot_either(crew, ilse):
     await crew.coach.says("Ilse's hurt her hamstring. no running till monday")
     await crew.coach.hears("no runs")
     assert " run" not in (await crew.coach.hears("Ilse, as I'd do it")).text
+
+
+SQUATS = "Saturday bells\n3 rounds:\n12 air squats\n15 goblet squats @ 16/12 kg\n200 m run\n12 lunges"
+
+
+async def test_a_family_is_all_that_is_called_so_and_stands_in_for_nothing(crew, ilse):
+    await crew.coach.says(SQUATS)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("no squats for Ilse")
+    await crew.coach.hears("Done for Ilse, in Saturday bells only: no squats.")
+    assert "squat" not in (await crew.coach.hears("Ilse, as I'd do it")).text.casefold()
+    await crew.coach.says("Ilse: no lunges")
+    await crew.coach.hears("no lunges")
+    text = (await crew.coach.hears("Ilse, as I'd do it")).text.casefold()
+    assert "squat" not in text
+    assert "lunge" not in text
+
+
+async def test_what_stands_in_spares_what_is_told_beside_it(crew, ilse):
+    await crew.coach.says(SQUATS)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("Ilse has a bad knee, no squats for her")
+    await crew.coach.hears("no squats. What stands in spares, for that session: sore knee.")
+    assert "200 m run" not in (await crew.coach.hears("Ilse, as I'd do it")).text
+
+
+async def test_an_order_without_a_day_is_of_what_comes_next(crew, ilse):
+    await crew.coach.says("Saturday bells\n3 rounds:\n12 push-ups\n200 m run")
+    await crew.coach.presses("Post Sat", on=await crew.coach.hears("Here's how I read it"))
+    await crew.coach.hears("I'll post")
+    await crew.room.travels(timedelta(hours=3))
+    await crew.coach.says("no push-ups for Ilse")
+    await crew.coach.hears("in Thursday strength only")

@@ -223,5 +223,7 @@ async def test_a_coach_is_told_that_nobody_is_held_by_a_name_i_do_not_know(crew)
 
 async def test_what_a_body_must_spare_is_taken_from_its_owner_only(crew, ilse):
     await crew.coach.says("Ilse has a bad shoulder, no overhead for her")
-    await crew.coach.hears("I take from Ilse alone, so that changes nothing yet. Shall I pass this on")
+    await crew.coach.hears(
+        "I take from Ilse alone, so by itself that changes nothing yet. Shall I pass this on"
+    )
     await ilse.hears_nothing()

@@ -43,7 +43,7 @@ def ask_word(said: AskWord) -> Worded:
     )
     no = Button("No, leave it", DropAnnouncement(word=said.word))
     ask = (
-        "What {name} has, can do or must spare I take from {name} alone, so that changes nothing yet. Shall I pass this on, "
+        "What {name} has, can do or must spare I take from {name} alone, so by itself that changes nothing yet. Shall I pass this on, "
         "so that they can tell me? Until then <i>hold {name}</i> shows you their versions first."
         if said.theirs
         else "Shall I ask {name} this, and bring you the answer?"

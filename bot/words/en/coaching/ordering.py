@@ -74,6 +74,8 @@ def ordered(said: Ordered) -> Worded:
     text = stands(said) if said.lasts or not said.tried else done_in(said)
     if said.counted:
         text += " How many of it I work out from what the session asks; a tap on its line makes it fewer."
+    if said.spares:
+        text += fill(" What stands in spares, for that session: {what}.", what=limit_names(said.spares, {}))
     if said.seen:
         text += fill(" Tap OK below and {name} gets it.", name=said.athlete)
     back = TakeOrdersBack(group=said.group, person=said.person, order=said.order)
