@@ -77,7 +77,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "kh": k.ChangeClass,
     "ke": k.EndClass,
     "kx": k.CancelDate,
-    "ky": k.LeaveDates,
+    "ky": c.LeaveIt,
     "kv": k.MoveDate,
     "ki": k.ComeTo,
     "ko": k.StayAway,

@@ -16,7 +16,7 @@ from bot.telegram.heard import Heard, Press, hear
 from bot.telegram.letters import Cause, Writer, press_answered
 from bot.telegram.patience import Patience
 from bot.telegram.standing import Place, Standings, follow
-from bot.telegram.typed import Typed, said_openly
+from bot.telegram.typed import Tap, Typed, said_openly
 from bot.telegram.use_cases import COMMANDS, USE_CASES
 from core.desk import commands as c
 from core.desk.commands import Command
@@ -25,6 +25,7 @@ from core.desk.outcome import Outcome, Say
 from core.desk.post_office import InboxItem, InboxState, Store, Unit
 from core.desk.profile import commands as w
 from core.desk.says import Lost, PutAside, Refused, Taken, TooQuick
+from core.desk.talk.says import NothingWaits
 from core.desk.visit import Sighting, Standing, Visit
 from core.errors import Refusal
 
@@ -109,13 +110,18 @@ class Dispatch:
 
     async def _done(self, heard: Heard, visit: Visit) -> Outcome:
         if heard.press is not None:
-            return await carry_out(visit, unpack(self.writer.seal.opened(heard.press, visit.chat)))
+            outcome = await carry_out(visit, unpack(self.writer.seal.opened(heard.press, visit.chat)))
+            return await settled(visit, outcome, heard.press.message_id)
         typed = Typed(self.writer.seal)
         taps = await typed.taps(visit, heard)
         outcome = Outcome()
-        for command in taps or (understand(heard),):
-            outcome += said_openly(visit, await carry_out(visit, command))
-        return outcome + (await typed.still_open(visit, heard, taps, carry_out) if taps else Outcome())
+        for tap in taps or [Tap(understand(heard))]:
+            done = await carry_out(visit, tap.command)
+            outcome += said_openly(visit, await settled(visit, done, tap.message_id))
+        if not taps and not any(isinstance(one.what, NothingWaits) for one in outcome.says):
+            return outcome
+        open_ = await typed.still_open(visit, heard, taps, carry_out)
+        return outcome + open_ if taps or not open_.says else open_
 
     async def _refuse(
         self, item: InboxItem, heard: Heard, refusal: Refusal, found: Mapping[Place, Sighting]
@@ -197,6 +203,13 @@ class Dispatch:
         if heard.press is None or heard.private or await visit.uow.chats.is_at(visit.chat, heard.address):
             return heard.press
         return replace(heard.press, message_id=None)
+
+
+async def settled(visit: Visit, outcome: Outcome, message_id: int | None) -> Outcome:
+    """What has its answer isn't open any more."""
+    if outcome.settles and message_id is not None:
+        await visit.uow.outbox.mark_answered(visit.chat, message_id)
+    return outcome
 
 
 async def carry_out(visit: Visit, command: Command) -> Outcome:

@@ -3,7 +3,6 @@
 from collections.abc import Awaitable, Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
-from itertools import chain
 from typing import Final
 
 from bot.telegram.buttons import unpack
@@ -11,7 +10,6 @@ from bot.telegram.heard import Heard, Press
 from bot.telegram.seals import Seal
 from core.desk.coached import coached_ids
 from core.desk.commands import Command
-from core.desk.errors import StandingUnknown
 from core.desk.outcome import Outcome, Say
 from core.desk.post_office import Offer
 from core.desk.talk.says import StillOpen
@@ -32,12 +30,24 @@ ASKED_LATELY: Final = 3
 
 
 @dataclass(frozen=True, slots=True)
+class Tap:
+    """What is tapped, and under which message, if under one."""
+
+    command: Command
+    under: Offer | None = None
+
+    @property
+    def message_id(self) -> int | None:
+        return self.under.message_id if self.under else None
+
+
+@dataclass(frozen=True, slots=True)
 class Typed:
     """Reads what is typed as the taps that it means."""
 
     seal: Seal
 
-    async def taps(self, visit: Visit, heard: Heard) -> Sequence[Command]:
+    async def taps(self, visit: Visit, heard: Heard) -> Sequence[Tap]:
         """The commands of the buttons whose words were typed; none where they are none of them.
 
         A coach's yes or no answers all that one message of theirs led to; anybody else's, what stands lowest.
@@ -46,7 +56,7 @@ class Typed:
             return ()
         shown = await offered(visit, heard.reply_to)
         found = [
-            self.opened(one.buttons[label], visit)
+            Tap(self.opened(one.buttons[label], visit), one)
             for one in shown
             if (label := tapped(heard.text, tuple(one.buttons))) is not None
         ]
@@ -57,20 +67,21 @@ class Typed:
         undone = asks_to_undo(heard.text) and undoing(
             [[self.opened(data, visit) for data in one.buttons.values()] for said in lately for one in said]
         )
-        return (undone,) if undone else ()
+        return (Tap(undone),) if undone else ()
 
     def opened(self, data: str, visit: Visit) -> Command:
         return unpack(self.seal.opened(Press(query_id="", data=data), visit.chat))
 
-    async def still_open(self, visit: Visit, heard: Heard, taps: Sequence[Command], carry: Carry) -> Outcome:
+    async def still_open(self, visit: Visit, heard: Heard, taps: Sequence[Tap], carry: Carry) -> Outcome:
         """What a coach was asked before and hasn't answered, behind a yes or no to what was asked last."""
         if yes_or_no(heard.text or "") is None or not await coached_ids(visit):
             return Outcome()
         lately = await visit.uow.outbox.offered_lately(visit.chat, visit.now - ON_THE_MIND, ASKED_LATELY)
-        for one in chain.from_iterable(lately):
+        done = [tap.under for tap in taps]
+        for one in (offer for said in lately for offer in said if offer not in done):
             label = yes_among(tuple(one.buttons))
             yes = self.opened(one.buttons[label], visit) if label else None
-            if yes is not None and yes not in taps and await can_be_done(visit, yes, carry):
+            if yes is not None and await can_be_done(visit, yes, carry):
                 keys = tuple((each, self.opened(data, visit)) for each, data in one.buttons.items())
                 said = Say(visit.chat, StillOpen(keys=tuple(reversed(keys))), replies_to=one.message_id)
                 return Outcome((said,))
@@ -82,7 +93,7 @@ async def can_be_done(visit: Visit, command: Command, carry: Carry) -> bool:
     async with visit.uow.trial():
         try:
             return bool((await carry(replace(visit), command)).says)
-        except (Refusal, StandingUnknown):
+        except Refusal:
             return False
 
 

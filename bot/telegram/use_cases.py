@@ -10,6 +10,7 @@ from core.desk.coaching import announcing, leeway, noting, ordering, overseeing,
 from core.desk.coaching import commands as o
 from core.desk.commands import Command
 from core.desk.joining import entering, groups
+from core.desk.leaving import leave_it
 from core.desk.outcome import Outcome
 from core.desk.profile import abilities, furnishing, own, stages
 from core.desk.profile import commands as w
@@ -124,7 +125,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     k.ChangeClass: setting_up.change_class,
     k.EndClass: setting_up.end_class,
     k.CancelDate: dates.cancel_date,
-    k.LeaveDates: dates.leave_dates,
+    c.LeaveIt: leave_it,
     k.MoveDate: dates.move_date,
     k.SeeClasses: coming.see_classes,
     k.ComeTo: coming.come_to,

@@ -220,7 +220,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     w.SaveScores: coach(session=Id.SESSION),
     # classes and reminders
     k.SeeClasses: anybody(),
-    k.LeaveDates: anybody(),
+    c.LeaveIt: anybody(),
     k.ComeTo: in_group_too(newcomer(class_id=Id.CLASS)),
     k.StayAway: in_group_too(member(class_id=Id.CLASS)),
     k.TellAttended: member(class_id=Id.CLASS),

@@ -169,6 +169,10 @@ class PostLater(Command):
     minute: Annotated[int, Field(ge=0, le=LAST_MINUTE)]
 
 
+class LeaveIt(Command):
+    """The no to what was asked: all stays as it is."""
+
+
 class DiscardSession(Command):
     session: int
     revision: int

@@ -14,6 +14,10 @@ Term = Literal[
 ]  # fmt: skip
 
 
+class LeftAsItIs(Said):
+    """After a no: nothing has changed."""
+
+
 class Refused(Said):
     """A refusal: `why` is the name of its class in `core.desk.errors`."""
 

@@ -292,6 +292,11 @@ class Outbox(Repository):
         rows = await self._all(_SHOWN_UNDER, {"chat": chat_id, "message": message_id})
         return [Offer(message_id=message_id, buttons=row["buttons"] or {}) for row in rows[:1]]
 
+    async def mark_answered(self, chat_id: int, message_id: int) -> None:
+        """What stands under it is offered no more, though a late press still finds its way."""
+        under = (_outbox.c.chat_id == chat_id) & (_outbox.c.message_id == message_id)
+        await self._change(_outbox, under, buttons=None)
+
     async def mark_pinned(self, chat_id: int, message_id: int) -> None:
         """Somebody pinned a message of ours; without effect on other messages."""
         found = await self.by_message(chat_id, message_id)

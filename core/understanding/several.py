@@ -26,8 +26,8 @@ _WHY: Final = re.compile(
 _WORD: Final = re.compile(r"@|\w+")
 _DATE: Final = re.compile(r"[0-9]{1,2}(?:st|nd|rd|th)?")
 _TELL_ALL: Final = re.compile(
-    r"\W*(?:(?:please|pls|can you|could you)\s)*(?:tell|let) (?:everyone|everybody|them(?: all)?|the group|all)"
-    r"(?: know)?(?: pls| please)?\W*",
+    r"\W*(?:(?:please|pls|can you|could you)\s)*(?:tell|let|inform|say (?:it )?to|write (?:it )?to)\s"
+    r"(?:everyone|everybody|them(?: all)?|the group|all)(?: know)?(?: pls| please)?\W*",
     re.IGNORECASE,
 )
 # What stands for whoever was named before: `tell her to rest`, `show me hers`.

@@ -17,6 +17,7 @@ from core.desk.errors import (
 from core.desk.says import (
     Explained,
     Kindness,
+    LeftAsItIs,
     Lost,
     NotText,
     PutAside,
@@ -40,6 +41,11 @@ REFUSALS = {
     TooMuch: "That's more than I can take in: fewer things or smaller numbers, please. What I knew before stays.",
     UnknownThing: "I can't find that any more. Send /help and we'll find our way.",
 }
+
+
+@wording("en", LeftAsItIs)
+def left_as_it_is(_: LeftAsItIs) -> Worded:
+    return Worded("All right, it stays as it is.")
 
 
 @wording("en", Refused)

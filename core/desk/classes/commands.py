@@ -62,10 +62,6 @@ class CancelDate(Command):
     slot: Slot
 
 
-class LeaveDates(Command):
-    """The coach's no to a date that was to be called off or moved."""
-
-
 class MoveDate(Command):
     """Move one date to the local start `to`."""
 

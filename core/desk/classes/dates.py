@@ -8,10 +8,10 @@ from core.calendar.occurrences import instant
 from core.calendar.slots import local_of, slot_of
 from core.desk.access import admitted
 from core.desk.classes.coming import seen_by
-from core.desk.classes.commands import CancelDate, LeaveDates, MoveDate
+from core.desk.classes.commands import CancelDate, MoveDate
 from core.desk.classes.meetings import Meeting, known_meeting, meetings_on, meetings_to_come, shown
 from core.desk.classes.reminding import arm, disarm, habits_for
-from core.desk.classes.says import AskWhichDate, ClassDate, DateCalledOff, DateMoved, DatesLeft, NoSuchDate
+from core.desk.classes.says import AskWhichDate, ClassDate, DateCalledOff, DateMoved, NoSuchDate
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome, Said, Say
 from core.desk.visit import Visit
@@ -90,11 +90,6 @@ async def cancel_date(visit: Visit, command: CancelDate) -> Outcome:
     off = DateCalledOff(date=await seen_by(visit, meeting, coach=False), told=len(people))
     to_all = await to_group(visit, meeting, DateCalledOff(date=shown(meeting)), key)
     return visit.told(off) + to_all + everybody(told)
-
-
-@admitted
-async def leave_dates(visit: Visit, _: LeaveDates) -> Outcome:
-    return visit.told(DatesLeft()) + Outcome(settles=True)
 
 
 @admitted

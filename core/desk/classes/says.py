@@ -37,6 +37,8 @@ class ClassPlan(Value):
 class ClassReadBack(Said):
     """A class as understood; `half_known` false where it may be morning or evening."""
 
+    stands_alone = True
+
     plan: ClassPlan
     group: str
     half_known: bool
@@ -102,10 +104,6 @@ class DateCalledOff(Said):
 
     date: ClassDate
     told: int | None = None
-
-
-class DatesLeft(Said):
-    """No date is called off or moved."""
 
 
 class DateMoved(Said):

@@ -7,7 +7,7 @@ from typing import Final
 from core.athletes.easing import WEEK
 from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
-from core.desk.days import day_to_post, today_in, zone_of
+from core.desk.days import day_to_post, own_days, today_in, zone_of
 from core.desk.outcome import Outcome
 from core.desk.sessions.landing import how_it_lands
 from core.desk.sessions.meant import (
@@ -38,6 +38,7 @@ from core.notation.calendar.moments import (
     hints_at_an_hour,
     names_only_a_weekday,
 )
+from core.notation.calendar.timetables import by_hour
 from core.store.records import Group, SessionRecord, SessionState
 
 _NOW = re.compile(r"^\W*(?:now|right away|please|to the group|at once)?\W*$", re.IGNORECASE)
@@ -56,7 +57,8 @@ async def as_draft_order(visit: Visit, text: str, replied_to: int | None) -> Out
     """
     meant = await replied(visit, replied_to)
     if not _DISCARD.match(text):
-        moved = await as_put_off(visit, text) or await as_moved(visit, text, meant)
+        moved = await as_each_timed(visit, text) or await as_put_off(visit, text)
+        moved = moved or await as_moved(visit, text, meant)
         dropped = moved or await as_dropped(visit, text, meant)
         return dropped or await as_repeated(visit, text, meant) or await as_landing(visit, text, meant)
     draft = meant or await one_of(visit, await unposted(visit))
@@ -130,6 +132,44 @@ _BY: Final = (
 )
 
 
+_POSTS: Final = re.compile(
+    r"^\W*(?:(?:and|then|ok|please|pls|can you|could you)\W+)*(?:post|send|schedule|publish|put|set)?\s*",
+    re.IGNORECASE,
+)
+_ITS_OWN: Final = re.compile(r"\b(?:the|one|session|draft|board|goes|out)\b|['\u2019]s\b", re.IGNORECASE)
+
+
+async def as_each_timed(visit: Visit, text: str) -> Outcome | None:
+    """`Mon 6am wed 6:15 and fri 7`: of each day what isn't posted yet; None where a day has nothing."""
+    told = by_hour(_ITS_OWN.sub(" ", _POSTS.sub("", text, count=1)))
+    is_list = len(told) > 1 and all(_WHEN.match(one.strip()) and find_clock(one) for one in told)
+    found = await unposted(visit) if is_list else []
+    each = [(await of_day(visit, one, found), one) for one in told] if found else []
+    named = [(record, one) for record, one in each if record is not None]
+    if not named or len(named) < len(each) or len({record.id for record, _ in named}) < len(named):
+        return None
+    done = [await as_another_time(visit, record, one) for record, one in named]
+    return sum((one for one in done if one), Outcome())
+
+
+async def each_on_its_day(visit: Visit, text: str) -> Outcome | None:
+    """`Post both at 5am`: each draft on the day on top of it; None where one has none, or no hour is told."""
+    groups = await coached_ids(visit)
+    drafts = await visit.uow.sessions.drafts(visit.person.id, groups)
+    drafts = drafts or await visit.uow.sessions.scheduled_in(groups)
+    clock = find_clock(_SO_MANY.sub(" ", text))
+    if clock is None or not all(map(own_days, drafts)):
+        return None
+    told = Outcome()
+    for one in sorted(drafts, key=lambda one: one.day):
+        when = f"{one.day.day} {one.day:%B} at {clock.at:%H:%M}"
+        told += await posting(visit, one, when, when)
+    return told if told.says else None
+
+
+_SO_MANY: Final = re.compile(r"\b(?:all|both)(?: (?:of them|[2-9]|two|three|four|five))?\b", re.IGNORECASE)
+
+
 async def as_put_off(visit: Visit, text: str) -> Outcome | None:
     """`Make weds post an hour later`: what is to go out at its time, so much later or earlier."""
     by = next((found for one in _BY if (found := one.search(text))), None)
@@ -142,7 +182,11 @@ async def as_put_off(visit: Visit, text: str) -> Outcome | None:
     minutes = minutes_told(by["n"], by["unit"])
     ahead = -1 if by["way"].lower() in {"earlier", "sooner", "forward"} else 1
     moment = record.post_at + timedelta(minutes=ahead * minutes)
-    return await to_post(visit, record, moment) if moment > visit.now else visit.told(AskWhen())
+    return (
+        await to_post(visit, record, moment)
+        if moment > visit.now
+        else visit.told(AskWhen(title=record.title))
+    )
 
 
 _MINUTES: Final = {"m": 1, "h": 60, "d": 24 * 60}
@@ -186,7 +230,7 @@ async def as_another_time(
     if not (days or clock) or (record.post_at is None and not days):
         return None
     if clock is None and hints_at_an_hour(when):
-        return visit.told(AskWhen())
+        return visit.told(AskWhen(title=record.title))
     set_for = record.post_at.astimezone(zone_of(group)) if record.post_at else None
     day = set_for.date() if set_for and not days else day_to_post(when, record, today) or today
     while (
@@ -201,7 +245,7 @@ async def as_another_time(
     moment = datetime.combine(day, at, zone_of(group)).astimezone(UTC)
     other = other_day(record, day) if days and names_it_by_its_day(text) else None
     if moment <= visit.now:
-        return visit.told(AskWhen())
+        return visit.told(AskWhen(title=record.title, over=moment.astimezone(zone_of(group))))
     if other:
         return visit.told(ask_other_day(record, moment, other, group, visit.now))
     return await to_post(visit, record, moment)
@@ -241,7 +285,7 @@ async def posting(visit: Visit, draft: SessionRecord, when: str, said: str = "")
     found = (moment_in(words, group, visit.now, day, set_for) for words in (when, said))
     moment = next((one for one in found if one), None)
     if moment is None:
-        return visit.told(AskWhen())
+        return visit.told(AskWhen(title=draft.title))
     other = other_day(draft, moment.astimezone(zone_of(group)).date())
     if other and names_it_by_its_day(said):
         return visit.told(ask_other_day(draft, moment, other, group, visit.now))
@@ -259,7 +303,9 @@ def says_now(when: str, said: str) -> bool:
 def behind_its_day(text: str) -> str:
     """`Post thu tomorrow at 7`: of two days the first is which session, so that when is told behind it."""
     days = list(RELATIVE_DAY.finditer(text))
-    return text[days[0].end() :] if len(days) > 1 and days[0]["day"] else text
+    if len(days) < 2 or not days[0]["day"] or find_clock(text[days[0].end() : days[1].start()]):  # noqa: PLR2004
+        return text
+    return text[days[0].end() :]
 
 
 def ask_other_day(

@@ -27,6 +27,13 @@ _OF_DAY: Final = re.compile(
 )
 
 
+# `Call thu Heavy pulls`: the day is what gets the name.
+_CALLED_DAY: Final = re.compile(
+    rf"\b(?P<call>call|name|rename|title)\s+(?:the\s+)?{DAY_WORD}(?:['\u2019]?s)?(?:\s+(?:one|session|draft))?\b",
+    re.IGNORECASE,
+)
+
+
 async def at_hand(visit: Visit) -> list[SessionRecord]:
     """What may be meant: one's own drafts, what is to be posted, then what was posted lately, the newest first."""
     groups = await coached_ids(visit)
@@ -130,6 +137,7 @@ async def of_day(
     """
     named: list[SessionRecord] = []
     ahead: list[SessionRecord] = []
+    on_top: list[SessionRecord] = []
     for one in await at_hand(visit) if among is None else among:
         group = await visit.group(one.group_id)
         today = today_in(group, visit.now)
@@ -138,16 +146,23 @@ async def of_day(
             named.append(one)
         elif is_of_that_weekday(text, one, today):
             ahead.append(one)
+        elif has_on_top(text, one):
+            on_top.append(one)
     if named:
         return max(named, key=lambda one: len(called_so(text, one)))
-    return min(ahead, key=lambda one: one.day, default=None)
+    return min(ahead, key=lambda one: one.day, default=None) or next(iter(on_top), None)
 
 
 def is_titled_so(text: str, record: SessionRecord) -> bool:
     """Whether it isn't posted yet and its title names the weekday that is named, whenever it is to go out."""
+    return has_on_top(text, record) and bool(called_so(text, record))
+
+
+def has_on_top(text: str, record: SessionRecord) -> bool:
+    """Whether it isn't posted yet and has the weekday that is named on top."""
     said, titled = _OF_DAY.search(text), _OF_DAY.search(record.session.title or "")
     is_same = bool(said and titled and _initials(said[0]) == _initials(titled[0]))
-    return is_same and record.state is not SessionState.POSTED and bool(called_so(text, record))
+    return is_same and record.state is not SessionState.POSTED
 
 
 def called_so(text: str, record: SessionRecord) -> frozenset[str]:
@@ -180,6 +195,7 @@ def days_of(record: SessionRecord, group: Group) -> set[date]:
 
 def without_day(text: str) -> str:
     """The words without those that name the session: `make fridays push-ups 8`; what it shall be is said of it."""
+    text = _CALLED_DAY.sub(r"\g<call> it", text)
     words = re.sub(r"\s{2,}", " ", _OF_DAY.sub(" ", text)).strip(" ,:")
     return _MADE.sub(r"\g<0> it", words, count=1)
 
@@ -218,7 +234,7 @@ async def without_name(visit: Visit, text: str, record: SessionRecord) -> tuple[
     group = await visit.group(record.group_id)
     first = _OF_DAY.search(text)
     days = days_named(first[0], today_in(group, visit.now), past=False) if first else set[date]()
-    is_of_day = is_titled_so(text, record) or not days.isdisjoint(days_of(record, group))
+    is_of_day = has_on_top(text, record) or not days.isdisjoint(days_of(record, group))
     rest = f"{text[: first.start()]} {text[first.end() :]}" if first and is_of_day else text
     title = called_so(text, record)
     rest = _WORD.sub(lambda word: "" if word[0].casefold() in title else word[0], rest)

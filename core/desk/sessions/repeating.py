@@ -7,7 +7,7 @@ from core.desk.coached import coached_groups
 from core.desk.commands import DraftSession
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
-from core.desk.sessions.meant import at_hand, called_so, names_a_day, of_day
+from core.desk.sessions.meant import at_hand, called_so, names_a_day, of_day, one_of
 from core.desk.sessions.posting import draft_session
 from core.desk.sessions.says import NothingOfDay
 from core.desk.visit import Visit
@@ -21,7 +21,9 @@ _REPEATS: Final = re.compile(
     r"^\W*(?:(?:please|pls|can (?:we|you|i)|could (?:we|you)|let'?s|and|ok|ill|i'?ll)\W+)*"
     r"(?:(?:(?:use|do|have|take|make|post|draft|put|run|give them)\s+)?(?:the\s+)?(?:exact\s+)?same"
     r"(?:\s+(?:one|session|workout|thing|board))?(?:\s+again)?\s+(?:as|like|from|of)|repeat|copy|reuse|re-use)\s+"
-    rf"(?P<which>[^\n]+?)(?:\s+again)?(?:,?\s+(?:for|on|to|onto|as)\s+(?P<when>{_WHEN}))?\W*$",
+    rf"(?P<which>[^\n]+?)(?:\s+again)?(?:,?\s+(?:for|on|to|onto|as)\s+(?P<when>{_WHEN}))?\W*$"
+    r"|^\W*(?:(?:please|pls|and|ok)\W+)*(?:send|use|do|post|put|run|make)\s+(?:the\s+)?same(?:\s+(?:one|session|workout|training|board))?"
+    rf"(?:\s+(?:again|also|too))*\s+(?:for|on|to)\s+(?P<day>{_WHEN})(?:\s+(?:again|also|too))*\W*$",
     re.IGNORECASE,
 )
 _LAST: Final = re.compile(r"\blast\b", re.IGNORECASE)
@@ -33,11 +35,12 @@ async def as_repeated(visit: Visit, text: str, meant: SessionRecord | None) -> O
     groups = await coached_groups(visit) if asked else []
     if asked is None or not groups:
         return None
-    record = meant or await once_more(visit, asked["which"])
+    which, when = asked["which"], asked["when"] or asked["day"]
+    record = meant or (await once_more(visit, which) if which else await one_of(visit, await at_hand(visit)))
     if record is None:
-        return visit.told(NothingOfDay()) if await names_a_day(visit, asked["which"]) else None
+        return visit.told(NothingOfDay()) if which and await names_a_day(visit, which) else None
     today = today_in(await visit.group(record.group_id), visit.now)
-    days = find_days(asked["when"], today) if asked["when"] else ()
+    days = find_days(when, today) if when else ()
     again = on_another_day(record.text, days[0] if days else None, today, catalogue())
     return await draft_session(visit, DraftSession(text=again))
 

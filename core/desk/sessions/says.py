@@ -320,7 +320,10 @@ class DraftWrong(Said):
 
 
 class AskWhen(Said):
-    """To the coach: no moment to come was named."""
+    """To the coach: no moment to come was named; `over`: the one that was, on the group's clock."""
+
+    title: str | None = None
+    over: datetime | None = None
 
 
 class AskPostWithout(Said):

@@ -16,7 +16,7 @@ from core.desk.outcome import Outcome
 from core.desk.scores.progress import how_they_do
 from core.desk.sessions.amending import line_like
 from core.desk.sessions.coming import whats_scheduled
-from core.desk.sessions.drafting import as_another_time, posting
+from core.desk.sessions.drafting import as_another_time, each_on_its_day, posting
 from core.desk.sessions.expecting import how_long_for
 from core.desk.sessions.expecting import what_if as try_change
 from core.desk.sessions.meant import is_named_so, to_be_posted
@@ -52,7 +52,9 @@ _OF_CLASS: Final = re.compile(r"\bclass(?:es)?\b", re.IGNORECASE)
 _OF_SESSION: Final = re.compile(
     r"\b(?:post|send|schedule|publish|share|session|workout|draft|board)\b", re.IGNORECASE
 )
-_SEVERAL: Final = re.compile(r"\b(?:both|all of them|them all|all (?:two|three)|each)\b", re.IGNORECASE)
+_SEVERAL: Final = re.compile(
+    r"\b(?:both|all of them|them(?: all)?|all (?:two|three|four|five|[2-9])|each)\b", re.IGNORECASE
+)
 # So long somebody is new in a group (estimate).
 NEW_FOR: Final = timedelta(days=14)
 
@@ -106,7 +108,7 @@ async def post(visit: Visit, act: a.Post, scene: Scene) -> Outcome | None:
     if _OF_CLASS.search(scene.text) and not _OF_SESSION.search(act.text):
         return None
     if _SEVERAL.search(act.text):
-        return visit.told(OneByOne())
+        return await each_on_its_day(visit, act.text) or visit.told(OneByOne())
     draft = await to_be_posted(visit, act.text, scene.replied_to)
     return await post_this(visit, act, draft) if draft else None
 

@@ -15,6 +15,7 @@ from core.notation.calendar.moments import (
     date_in,
     days_in,
     find_clock,
+    in_part_of_day,
     minutes_in,
     weekday_of,
     with_figures,
@@ -31,7 +32,10 @@ _WEEK = 7
 _LONGEST_SPAN = 4 * 60
 LINK = re.compile(r"\bhttps?://[^\s<>\"]+", re.IGNORECASE)
 _BEGINS = re.compile(
-    rf"^\W*(?:(?:please\s)?(?:new|add|set ?up|make|schedule|plan|start)\s(?:an?\s|the\s)?(?:new\s)?)?"
+    r"^\W*(?:(?:hi|hello|hey|good (?:morning|evening)|ok|so|please|pls)\W+)*"
+    r"(?:(?:i|we)\s(?:want|need|like|wanna|plan|would like|'d like)\s(?:to\s)?|i'd like\s(?:to\s)?"
+    r"|(?:can|could) (?:you|we|i)\s|let'?s\s)?"
+    rf"(?:(?:please\s)?(?:new|add|set ?up|make|have|do|create|schedule|plan|start)\s(?:an?\s|the\s)?(?:new\s)?)?"
     rf"(?:(?:live|weekly|daily|online|group|video)\s)*"
     rf"(?:class(?:es)?\b(?!\s(?:was|is|were|are)\b)|(?:every|each)\s(?:other\s|second\s)?(?:{DAY_WORD}s?|day|weekday|morning|evening)\b"
     rf"|{DAY_WORD}s\b|weekdays\b|daily\b)",
@@ -52,8 +56,9 @@ _FILLER = re.compile(
 )
 # Said about the telling, not of the class.
 _ASIDE = re.compile(
-    r"\b(?:(?:fix|correct|change|update|sort)\s(?:it|that|this|them)|pls|thanks|thx|cheers|sorry|actually|rather"
-    r"|i\smeant?|should\sbe|(?:fix|correct)\s(?:this|that)|instead|but|no|ok|okay|make\sit|it(?:['\u2019]?s))\b",
+    r"\b(?:hi|hello|hey|(?:i|we)(?:'d| would)? (?:want|need|like|wanna|plan)(?: to)?|(?:can|could) (?:you|we|i)"
+    r"|have|do|create|(?:fix|correct|change|update|sort)\s(?:it|that|this|them)|pls|thanks|thx|cheers|sorry|actually"
+    r"|rather|i\smeant?|should\sbe|instead|but|no|ok|okay|make\sit|it(?:['\u2019]?s|\s(?:is|lasts?|takes))|long)\b",
     re.IGNORECASE,
 )
 # `Not 18:15 but 19`: what it isn't.
@@ -246,7 +251,7 @@ def _clock_of(words: str) -> tuple[Clock | None, str]:
     match = TIME.search(words) or BARE_HOUR.search(words)
     if match is None:
         return None, words
-    return clock_in(match), f"{words[: match.start()]} , {words[match.end() :]}"
+    return in_part_of_day(clock_in(match), words), f"{words[: match.start()]} , {words[match.end() :]}"
 
 
 def _weekdays_of(words: str) -> tuple[int, ...]:

@@ -221,7 +221,11 @@ def find_clock(text: str) -> Clock | None:
     if match is None:
         left = DATE.sub(" ", SPAN.sub(" ", text))
         match = _MILITARY.search(left) or BARE_HOUR.search(left)
-    clock = clock_in(match) if match else None
+    return in_part_of_day(clock_in(match) if match else None, text)
+
+
+def in_part_of_day(clock: Clock | None, text: str) -> Clock | None:
+    """The hour in the part of the day that is named beside it, where nothing else tells which half is meant."""
     part = _PART_OF_DAY.search(text)
     if clock is None or part is None or clock.half_told:
         return clock

@@ -17,8 +17,9 @@ _DAY: Final = re.compile(
 )
 # `The class is at ...`: how it is from now on, of a class that there may be already.
 _IS: Final = re.compile(
-    r"^\W*(?:(?:hi|hey|ok|so|no|sorry|please|pls|actually)\W+)*(?:(?:the|our|my)\s)?(?:live\s)?class(?:es)?"
-    r"(?:['\u2019]?s|\s(?:is|are|will be|should be|has to be|have to be))\s"
+    r"^\W*(?:(?:hi|hey|ok|so|no|sorry|please|pls|actually)\W+)*(?:(?:(?:the|our|my)\s)?(?:live\s)?class(?:es)?"
+    r"(?:['\u2019]?s|\s(?:is|are|will be|should be|has to be|have to be))"
+    r"|we\s(?:all\s|usually\s|always\s|now\s)*(?:meet|train|practi[cs]e|have class(?:es)?))\s"
     r"(?!(?:off|cancell?ed|not|over|full|great|fun|hard|back)\b)",
     re.IGNORECASE,
 )
@@ -35,7 +36,7 @@ def classes_in(text: str, today: date) -> tuple[ReadClass, ...]:
     """One for each hour that is told with days; () where one has none. A link or a length told once is of all."""
     words = plain(text)
     link = LINK.search(words)
-    read = [class_in(one, today) for one in _by_hour(with_lengths(LINK.sub(" , ", words)))]
+    read = [class_in(one, today) for one in by_hour(with_lengths(LINK.sub(" , ", words)))]
     if not read or not all(one.at and one.tells_days for one in read):
         return ()
     told = {one.minutes for one in read if one.minutes}
@@ -47,7 +48,7 @@ def classes_in(text: str, today: date) -> tuple[ReadClass, ...]:
     return tuple(one.model_copy(update={"title": one.title or first, **beside}) for one in read)
 
 
-def _by_hour(words: str) -> list[str]:
+def by_hour(words: str) -> list[str]:
     """The words about each hour.
 
     Days without an hour are those of the hour behind them, an hour without days has those of the one before it, and

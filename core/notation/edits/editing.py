@@ -3,8 +3,10 @@
 import re
 from collections.abc import Iterator
 from dataclasses import replace
+from decimal import Decimal
+from math import log
 
-from core.measures import MassUnit
+from core.measures import MassUnit, from_kg
 from core.movements.lookup import Catalogue
 from core.notation.boards.row_reader import read_row
 from core.notation.boards.session import read_session
@@ -190,12 +192,23 @@ def _changed(
     meant = spot_meant(text, target, known, unit, edit.at)
     if meant and meant.piece.loads_kg and _PAIR.fullmatch(new):
         new = f"@ {new.removeprefix('@').strip()}"  # a pair beside a load is the load
+    if meant and is_rather_load(new, meant.piece, unit):
+        new = f"@ {new} {unit}"
     told = piece_of(new, known, unit)
     if meant is None or told.unread or told.is_loose or not (told.meaning or told.says_anything):
         return None
     if edit.verb == "swap" and not told.meaning:
         return None
     return put(text, meant, _written(become(meant.piece, told, carry), meant, movements, unit))
+
+
+def is_rather_load(new: str, piece: Piece, unit: MassUnit) -> bool:
+    """Whether a bare number is far nearer to what is lifted than to how often: `squats to 85` of 5 @ 80 kg."""
+    if not new.isdigit() or len(piece.loads_kg) != 1 or not piece.amount or not int(new):
+        return False
+    load = float(from_kg(Decimal(str(piece.loads_kg[0])), unit))
+    as_load, as_amount = (abs(log(int(new) / one)) for one in (load, piece.amount))
+    return 2 * as_load < as_amount
 
 
 def _written(piece: Piece, spot: Spot, movements: Catalogue, unit: MassUnit) -> str:
@@ -209,7 +222,9 @@ def _written(piece: Piece, spot: Spot, movements: Catalogue, unit: MassUnit) -> 
 def put(text: str, spot: Spot, words: str) -> str:
     lines = text.splitlines()
     line = lines[spot.row]
-    lines[spot.row] = f"{line[: spot.start]}{words}{line[spot.end :]}"
+    old = line[spot.start : spot.end]
+    between = old[len(old.rstrip()) :] if line[spot.end :] else ""
+    lines[spot.row] = f"{line[: spot.start]}{words}{between}{line[spot.end :]}"
     return "\n".join(lines)
 
 

@@ -19,6 +19,12 @@ _SHAPE: Final = re.compile(
     rf",?\s(?:and\s)?(?:not|instead of|rather than)\s(?P<old>{_NUMBER}){_UNIT}(?:\s(?P<behind>\D*))?",
     re.IGNORECASE,
 )
+# The old one first: `change 8x50 to 10x50`.
+_FROM_TO: Final = re.compile(
+    rf"(?P<of>\D*?)(?<![\w.:/])(?P<old>{_NUMBER}){_UNIT}\s(?:(?:in)?to|->|becomes?)\s"
+    rf"(?P<new>{_NUMBER}){_UNIT}(?P<mid>)(?:\s(?P<behind>\D*))?",
+    re.IGNORECASE,
+)
 # What is said around the number, and names nothing.
 _AROUND: Final = re.compile(
     r"\b(?:sorry|no|ok|oops|please|pls|actually|rather|it|that|its|it's|that's|is|are|was|were|be|should|shall|must"
@@ -43,7 +49,7 @@ class Renumbered(NamedTuple):
 def read_renumbered(message: str) -> Renumbered | None:
     """None for words about something else."""
     words = plain(message[: _LONGEST + 1]).strip(" .!")
-    match = _SHAPE.fullmatch(words)
+    match = _SHAPE.fullmatch(words) or _FROM_TO.fullmatch(words)
     if len(words) > _LONGEST or words.endswith("?") or "\n" in message.strip():
         return None
     if match is None and (sets := _SETS.fullmatch(words)):

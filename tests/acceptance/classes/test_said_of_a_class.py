@@ -94,3 +94,14 @@ async def test_an_hour_of_this_week_moves_its_dates_and_no_other(crew):
     await crew.coach.presses("Yes, set it up")
     labels = await labels_after(crew, "class at 19:00 this week", "Move this?")
     assert [one.partition(" → ")[0] for one in labels if "→" in one] == ["Mon 2 March", "Thu 5 March"]
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        ("hello i want make class wednesday evening 7 oclock", "Wednesdays at 19:00"),
+        ("we meet mon and thu 19:00-20:00", "Mondays and Thursdays at 19:00, Berlin time, 60 minutes"),
+    ],
+)
+async def test_a_class_is_wished_in_plain_words(crew, words, told):
+    assert told in await read_back(crew, words)

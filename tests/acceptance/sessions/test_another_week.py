@@ -58,7 +58,7 @@ async def test_an_hour_may_be_put_right(crew):
 async def test_an_hour_that_is_not_understood_is_asked(crew, hour):
     await drafted(crew, "Thursday")
     await crew.coach.says(f"post it thurs {hour}")
-    await crew.coach.hears("When shall I post it?")
+    await crew.coach.hears("When shall I post “Thursday”?")
 
 
 async def test_what_is_coming_names_its_date(crew):

@@ -334,3 +334,34 @@ async def test_a_reply_to_a_draft_is_said_of_that_draft(crew):
     await crew.coach.hears("Here's how I read it")
     await crew.coach.says("make the run 300 m", reply_to=friday)
     assert "300 m run\n10 push-ups" in (await crew.coach.hears("Here's how I read it")).text
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["wed at 5am, thu at 5:30", "wed 5am thu 5.30", "post wed 5am and thu 5:30", "wed 5am / thu 5:30"],
+)
+async def test_a_list_of_days_and_hours_sets_each_of_them(crew, words):
+    await writes(crew, LEGS, TRACK)
+    await crew.coach.says(words)
+    await crew.coach.hears("I'll post “Wed - legs” to Harbour crew on Wednesday, 4 March at 05:00")
+    await crew.coach.hears("I'll post “Thu track” to Harbour crew on Thursday, 5 March at 05:30")
+
+
+@pytest.mark.parametrize("words", ["post both at 5am", "schedule all 2 for 5am on their days"])
+async def test_all_of_them_go_out_at_that_hour_of_their_own_days(crew, words):
+    await writes(crew, LEGS, TRACK)
+    await crew.coach.says(words)
+    await crew.coach.hears("on Wednesday, 4 March at 05:00")
+    await crew.coach.hears("on Thursday, 5 March at 05:00")
+
+
+async def test_an_hour_that_is_over_is_said_to_be_and_of_which_session(crew):
+    await writes(crew, LEGS.replace("Wed", "Mon"))
+    await crew.coach.says("post mon at 5am")
+    await crew.coach.hears("Monday, 2 March at 05:00 is over. When shall I post “Mon - legs”?")
+
+
+async def test_a_day_may_get_a_name(crew):
+    await writes(crew, LEGS, TRACK)
+    await crew.coach.says("call thu Sunny laps")
+    assert "Thu - Sunny laps" in (await crew.coach.hears("Here's how I read it")).text

@@ -119,3 +119,23 @@ async def test_a_class_called_off_and_told_takes_one_yes(crew):
     await crew.coach.says("yes")
     assert "sick" not in (await crew.group.hears("No class on Thu 5 March")).text
     await crew.group.hears_nothing()
+
+
+async def test_a_yes_behind_something_else_names_what_is_open(crew):
+    await crew.coach.says("class fridays 18:00")
+    await crew.coach.hears("Here's how I read your class")
+    await crew.coach.says("hmm")
+    await crew.coach.hears("I didn't get")
+    await crew.coach.says("yes")
+    assert "Yes, set it up" in (await crew.coach.hears("This one is still open")).labels
+
+
+async def test_what_is_set_for_a_day_may_be_left_where_it_was_to_be_dropped(crew):
+    await crew.coach.says("Fri legs\n3 rounds for time\n10 squats")
+    await crew.coach.says("post fri at 6")
+    await crew.coach.hears("on Friday, 6 March at 06:00")
+    await crew.coach.says("drop fri")
+    await crew.coach.hears("Shall I drop it?")
+    await crew.coach.says("no")
+    await crew.coach.hears("it stays as it is")
+    await crew.coach.hears_nothing()

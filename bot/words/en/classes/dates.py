@@ -8,7 +8,6 @@ from bot.words.text import bullets, fill
 from bot.words.wording import Button, Row, Worded, wording
 from core.desk.classes.commands import (
     ComeTo,
-    LeaveDates,
     MoveDate,
     StayAway,
 )
@@ -18,9 +17,9 @@ from core.desk.classes.says import (
     ClassEnded,
     DateCalledOff,
     DateMoved,
-    DatesLeft,
     NoSuchDate,
 )
+from core.desk.commands import LeaveIt
 
 
 @wording("en", AskWhichDate)
@@ -39,12 +38,7 @@ def ask_which_date(said: AskWhichDate) -> Worded:
 
 
 def leave_row() -> Row:
-    return (Button("No, leave it", LeaveDates()),)
-
-
-@wording("en", DatesLeft)
-def dates_left(_: DatesLeft) -> Worded:
-    return Worded("All right, the class stays as it is.")
+    return (Button("No, leave it", LeaveIt()),)
 
 
 def move_row(one: ClassDate, slot: int, to: datetime) -> Row:

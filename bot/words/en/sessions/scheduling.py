@@ -7,7 +7,7 @@ from bot.words.en.moments import city
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.wording import Button, Worded, wording
 from core.desk.coaching.commands import WithdrawSession
-from core.desk.commands import BackToTime, DiscardSession, PostLater, PostSession, RestoreDraft
+from core.desk.commands import BackToTime, DiscardSession, LeaveIt, PostLater, PostSession, RestoreDraft
 from core.desk.sessions.says import (
     AskOtherDay,
     AskPostWithout,
@@ -63,7 +63,7 @@ def will_post(said: WillPost) -> Worded:
     away = Button("Discard", DiscardSession(session=said.session_id, revision=said.revision))
     now = Button("Post now", PostSession(session=said.session_id, revision=said.revision))
     if said.before is None:
-        return Worded(text, ((away,) if said.drops else (now, away),))
+        return Worded(text, ((away, Button("No, leave it", LeaveIt())) if said.drops else (now, away),))
     minute = int(said.before.timestamp()) // 60
     back = BackToTime(session=said.session_id, revision=said.revision, minute=minute)
     return Worded(text, ((now, away), (Button(f"Back to {clock(said.before, dated=False)}", back),)))
@@ -127,8 +127,12 @@ def ask_post_without(said: AskPostWithout) -> Worded:
 
 
 @wording("en", AskWhen)
-def ask_when(_: AskWhen) -> Worded:
-    return Worded("When shall I post it? Write it like <i>post it tomorrow at 7</i>, or tap Post now above.")
+def ask_when(said: AskWhen) -> Worded:
+    """A moment that is over is no moment to post at."""
+    what = fill("“{title}”", title=said.title) if said.title else "it"
+    over = f"{moment(said.over, None)} is over. " if said.over else ""
+    hint = "Write it like <i>post it tomorrow at 7</i>, or tap Post now above."
+    return Worded(f"{over}When shall I post {what}? {hint}")
 
 
 @wording("en", WasDiscarded)

@@ -10,6 +10,10 @@ RUN = """Hill sprints
 wu 15 min easy run
 8 x 20s hard uphill, walk back down
 3x10 calf raises e/s"""
+TRACK = """Thu track
+warm up 10 min easy jog
+6x400, 90s rest
+cooldown 5 min walk"""
 GYM = """Friday
 A. Back squat 5x5 @ 70 kg, rest 3 min
 B. AMRAP 12
@@ -39,6 +43,8 @@ def after(text, words):
         (GYM, "less burpees, 8", "8 burpees"),
         (GYM, "goblet squats at 20/16", "12 goblet squats @ 20/16 kg"),
         (GYM, "400m run pls", "400 m run"),
+        (GYM, "back squats to 85", "A. 5 x 5 back squats @ 85 kg, rest 3 min"),
+        (TRACK, "change 6x400 to 5x400", "5x400, 90s rest"),
     ],
 )
 def test_a_number_takes_the_place_of_the_one_that_is_meant(text, words, line):
@@ -100,12 +106,6 @@ def test_what_is_said_in_few_words_of_a_language_is_heard(words, line):
 
 def test_a_line_is_taken_away_politely():
     assert "run" not in after(PLAIN, "please to take away running")
-
-
-TRACK = """Thu track
-warm up 10 min easy jog
-6x400, 90s rest
-cooldown 5 min walk"""
 
 
 @pytest.mark.parametrize(
