@@ -386,8 +386,3 @@ def admitted(use_case: UseCase[Does, P]) -> UseCase[Does, P]:
 
 
 MARK: Final = "admitted"
-
-
-def is_admitted(use_case: Callable[..., Any]) -> bool:
-    """Whether it carries the mark."""
-    return MARK in getattr(use_case, "__dict__", {})

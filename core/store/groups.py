@@ -34,7 +34,6 @@ def _membership_of(row: RowMapping) -> Membership:
         own_name=row["person_name"],
         group_id=row["group_id"],
         role=Role(row["role"]),
-        pair=row["pair"],
         shares_limits=row["shares_limits"],
         held=row["held"],
         goes_heavier=row["goes_heavier"],

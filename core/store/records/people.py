@@ -75,9 +75,8 @@ class Group:
 class Membership:
     """Who somebody is in a group.
 
-    `own_name`: as the person calls themselves; `person.name`: as their group does. `pair`: which load of a written pair
-    is meant; `lead_minutes`: how long before a class to remind.
-    `held`: every version waits for a coach's OK. `goes_heavier`: more than written is allowed where it suits;
+    `own_name`: as the person calls themselves; `person.name`: as their group does. `lead_minutes`: how long
+    before a class to remind. `held`: every version waits for a coach's OK. `goes_heavier`: more than written is allowed where it suits;
     `volume_first`: fewer of what is written come before an easier way.
     """
 
@@ -86,7 +85,6 @@ class Membership:
     own_name: str
     group_id: int
     role: Role
-    pair: Literal[1, 2] | None
     shares_limits: bool
     held: bool
     goes_heavier: bool

@@ -51,7 +51,6 @@ class MembershipRow(Row, table=True):
     person_id: int = to("person.id")
     group_id: int = to("training_group.id", index=True)
     role: str
-    pair: int | None = None
     shares_limits: bool = False
     held: bool = False
     goes_heavier: bool = False

@@ -10,7 +10,7 @@ import pytest
 from bot.telegram.buttons import CODES
 from bot.telegram.use_cases import COMMANDS, USE_CASES
 from core.desk import commands
-from core.desk.access import ACCESS, Id, Who, is_admitted
+from core.desk.access import ACCESS, MARK, Id, Who
 from core.desk.classes import commands as class_commands
 from core.desk.coaching import commands as coach_commands
 from core.desk.commands import Command
@@ -78,7 +78,7 @@ def test_every_id_in_a_command_has_to_belong_to_somebody(kind):
 
 @pytest.mark.parametrize("kind", by_name(USE_CASES))
 def test_every_use_case_looks_into_the_table(kind):
-    assert is_admitted(USE_CASES[kind])
+    assert MARK in vars(USE_CASES[kind])
 
 
 def test_no_button_and_no_typed_command_does_what_only_the_platform_tells():

@@ -20,7 +20,6 @@ def member(number, name, group=1):
         own_name=name,
         group_id=group,
         role=Role.ATHLETE,
-        pair=None,
         shares_limits=False,
         held=False,
         goes_heavier=False,
