@@ -9,7 +9,7 @@ from core.notation.names.catalogued import Lexicon
 from core.notation.phrases.aims import Facts
 from core.notation.phrases.efforts import take_effort
 from core.notation.phrases.shapes import take_phrases
-from core.notation.quantities import DURATION, seconds
+from core.notation.quantities import DURATION, MASS_UNIT, seconds
 from core.notation.text import Row, Strip
 
 # Stands in the strip for a bracket that is a note.
@@ -23,6 +23,12 @@ _SETS = re.compile(r"[0-9]\s?x\s?[0-9]{1,2}(?!\s?(?:m|s|sec|min|k?m)\b)")
 _WORK_AND_REST = re.compile(
     rf"\s?(?:{DURATION})\s?[/+]\s?(?:{DURATION})(?:\s(?:rest|off|easy|light|recovery))?\s?"
 )
+_WORD = re.compile(r"[a-z]{2,}")
+_MASS = re.compile(MASS_UNIT)
+# `DB bench 4 x 8 (2x20)`: two of twenty are held, whatever is counted in front of them
+_HELD = re.compile(
+    rf"\s?[12]\s?x\s?[0-9]{{1,3}}(?:\.[0-9]{{1,2}})?(?:\s?/\s?(?:[12]\s?x\s?)?[0-9.]{{1,5}})?\s?(?:{MASS_UNIT})?\s?"
+)
 # `3 x (40/20)`
 _SO_OFTEN = re.compile(r"[0-9]\s?x\s?$")
 _DIGIT = re.compile("[0-9]")
@@ -35,6 +41,11 @@ def read_brackets(
     notes = []
     for match in list(_BRACKETS.finditer(strip.text)):
         if _WORK_AND_REST.fullmatch(match[1]) or _SO_OFTEN.search(strip.text, 0, match.start()):
+            continue
+        if _HELD.fullmatch(match[1]) and _is_held(match[1], _outside(strip.text, match), lexicon):
+            at = strip.text[: match.start()].rstrip().endswith("@")
+            _fill(strip, match.start(), match.start() + 1, " " if at else "@")
+            _fill(strip, match.end() - 1, match.end(), " ")
             continue
         said = match[1].replace(NOTE, " ").strip(" ;,")
         inner = Strip(match[1])
@@ -71,6 +82,14 @@ def read_brackets(
 def _take(strip: Strip, bracket: re.Match[str]) -> None:
     """Takes a bracket away, but for the place of a pace in it, which is a note already."""
     _fill(strip, *bracket.span(), NOTE if NOTE in bracket[1] else Strip.MARK)
+
+
+def _is_held(inside: str, outside: str, lexicon: Lexicon) -> bool:
+    """Whether `2x20` is a load: beside a thing that is held, as a pair, or in kg; `120 m run (2 x 60)` is none."""
+    things = (lexicon.catalogue.implement_by_name(word) for word in _WORD.findall(outside))
+    return (
+        "/" in inside or _MASS.search(inside) is not None or any(one and one.kind == "held" for one in things)
+    )
 
 
 def _is_all_of(amount: float, text: str, bracket: re.Match[str]) -> bool:

@@ -139,7 +139,7 @@ def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     ends = (text[start : joint.start()], text[joint.end() :])
     if _is_easy_beside_sets(*ends) or _are_sets_before_rounds(*ends):
         return True
-    if "then" in joint[0].lower() and any(heading_behind(one.lower()) for one in ends):
+    if _has_heading_behind(joint[0], *ends):
         return True
     if _FINISH.match(text, joint.end()) or _calms_down(text, start, joint):
         return True
@@ -161,13 +161,23 @@ def _is_scheme_behind_a_run(text: str, start: int, joint: re.Match[str]) -> bool
     )
 
 
+def _has_heading_behind(joint: str, before: str, after: str) -> bool:
+    """`2k wu, 5 x 1k, 1k cd`: a heading behind what it is of parts it from what stands around it."""
+    if "then" not in joint.lower():
+        after = after.split(",", maxsplit=1)[0]
+    return any(_DIGIT.search(one) and heading_behind(one.lower()) for one in (before, after))
+
+
 def _is_easy_beside_sets(before: str, after: str) -> bool:
     """`10 min easy, 6 x 1 min fast`, `8 x 400 m, jog 10 min`: what is done at ease around sets is no part of them.
 
     Behind them so little is their rest: `6 x 4 min row, 2 min easy`.
     """
     if _SETS.match(after.lstrip()):
-        return _AT_EASE.fullmatch(before.rsplit(":", maxsplit=1)[-1].strip().lower()) is not None
+        front = before.rsplit(":", maxsplit=1)[-1].strip().lower()
+        return _AT_EASE.fullmatch(front) is not None or (
+            _heads(front, *BlockKind) and not _DIGIT.search(front)
+        )
     ends = _AT_EASE.fullmatch(after.strip(" .").lower())
     return ends is not None and _LONG.search(after) is not None and _SETS.search(before) is not None
 

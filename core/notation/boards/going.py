@@ -16,7 +16,7 @@ from core.sessions.values import EASY, BlockKind, Effort
 
 _WORD = re.compile(r"[^\W\d_]{3,}")
 _FAR = re.compile(
-    r"(?<![\w.])(?:[1-9][0-9]{2,3}\s?m(?:et(?:re|er)s)?|[1-9][0-9]?(?:\.[0-9])?\s?k(?:m|ilomet(?:re|er)s))\b"
+    r"(?<![\w.])(?:[1-9][0-9]{2,3}\s?m(?:et(?:re|er)s)??|[1-9][0-9]?(?:\.[0-9])?\s?k(?:m|ilomet(?:re|er)s))\b"
 )
 _HARD = re.compile(r"\b(?:hard|fast|quick|(?:up)?hill|up|brisk|strong|all out)\b")
 

@@ -31,6 +31,7 @@ def keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
     if last and repeats(piece, last):
         piece.meaning, piece.implement = last.meaning, last.implement
     stays = is_carried(piece) or (is_load_alone(piece) and last and not last.meaning)
+    stays = stays or (last is not None and _is_gone(piece, last))
     if last and completes(piece, last) and not stays and not _is_time_to_find(reading, piece):
         at = loaded(reading.pieces, piece, lexicon)
         reading.pieces[at] = complete(reading.pieces[at], piece)
@@ -38,6 +39,11 @@ def keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
         reading.pieces.append(piece)
     if piece.meaning and piece.meaning.near:
         reading.corrected.append(slip(reading.row, piece))
+
+
+def _is_gone(piece: Piece, unknown: Piece) -> bool:
+    """Whether metres in sets are run, whatever words that nobody knows stand before them: `drills, 5 x 1k`."""
+    return unknown.meaning is None and bool(piece.sets) and piece.unit is AmountUnit.METRES
 
 
 def _is_said_of_it(piece: Piece, last: Piece, lexicon: Lexicon) -> bool:

@@ -56,13 +56,17 @@ def is_past_warm_up(draft: Draft, reading: Reading) -> bool:
     if not waits or reading.kind:
         return False
     if reading.row.number == draft.row.number:
-        return "minutes" in draft.facts and bool(reading.facts.keys() & {"rounds", "scheme", "work_s"})
+        told = bool(reading.facts.keys() & {"rounds", "scheme", "work_s"})
+        return "minutes" in draft.facts and (told or _goes_far_in_sets(reading))
     scored = reading.facts.get("format") in _SCORED or reading.facts.keys() & {"cap_s", "scheme"}
     heavy = any(piece.load_rule for piece in reading.pieces)
-    in_sets = bool(reading.pieces) and all(piece.sets and piece.unit in FAR for piece in reading.pieces)
-    heavy |= in_sets and "minutes" in draft.facts
+    heavy |= _goes_far_in_sets(reading) and "minutes" in draft.facts
     told_uncounted = "format" in draft.facts  # what is said not to be counted may be heavy
     return bool(scored or (heavy and not told_uncounted) or _LETTERED.match(reading.row.text))
+
+
+def _goes_far_in_sets(reading: Reading) -> bool:
+    return bool(reading.pieces) and all(piece.sets and piece.unit in FAR for piece in reading.pieces)
 
 
 def next_kind(reading: Reading, before: BlockKind, *, same_row: bool, below: bool) -> BlockKind:

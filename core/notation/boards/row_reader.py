@@ -172,7 +172,7 @@ def _read_manners(reading: Reading, strip: Strip) -> None:
 
 def _settle_where(reading: Reading) -> None:
     """`Finish: plank 3 x 1 min` and `Power: box jump 5 x 3` say how often themselves: they are parts of their own."""
-    dosed = any(piece.sets for piece in reading.pieces) or reading.facts.keys() & _DOSES
+    dosed = any(piece.sets for piece in reading.pieces) or reading.facts.keys() & _DOSES or reading.kind
     if reading.where != "lines" and any(piece.sets for piece in reading.pieces):
         reading.where, reading.parts = "lines", True
     first = min(reading.unread, default=None)

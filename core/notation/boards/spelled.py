@@ -45,6 +45,9 @@ _OTHER_ARM = re.compile(
 _HIPS = re.compile(
     r"(?<![\w/@.])(?<![a-z/@]\s)90/90s?(?:\s(?:hip\s)?switch(?:es)?\b)?(?![\w/])", re.IGNORECASE
 )
+# Whom it is for: `over 60s`
+_DECADES = re.compile(r"\b(?P<who>over|under|the|for)(?P<gap>[\s\-])(?P<n>[4-9])0s\b", re.IGNORECASE)
+_AGES = {"4": "forties", "5": "fifties", "6": "sixties", "7": "seventies", "8": "eighties", "9": "nineties"}
 # Nothing is rowed.
 _IN_A_ROW = re.compile(r"\bin a row\b(?!er)", re.IGNORECASE)
 # `5 sets of as many as you can`
@@ -79,6 +82,7 @@ def in_digits(row: Row) -> Row:
     """The row with its spelled numbers as digits, every character at its typed column."""
     row = replaced(row, _ONE_SIDED, lambda match: f"single-{match['side']}")
     row = replaced(row, _OTHER_ARM, lambda match: f"{match['side']} single-arm")
+    row = replaced(row, _DECADES, lambda match: f"{match['who']}{match['gap']}{_AGES[match['n']]}")
     row = replaced(row, _HIPS, lambda _: "hip switch")
     row = replaced(row, _IN_A_ROW, lambda _: "unbroken")
     told = replaced(replaced(replaced(row, _LARGE, _sum), _WORDS, _digits), _MOST, _most)

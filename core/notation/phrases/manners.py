@@ -57,6 +57,10 @@ _MANNERS = re.compile(
                 r"|person works|working\b)"
             ),
             r"\bno (?:time )?(?:cap|limit)\b",
+            (
+                r"(?:@\s?)?\b(?:last (?:week|time)|yesterday)(?:'s)?(?: (?:weight|load))?\s?(?:\+|plus)\s?[0-9.]+"
+                r"(?:\s?(?:kg|lbs?))?"
+            ),
             r"\bfull (?:rest|recovery)\b(?: between\b(?: (?:sets|reps|each|efforts))?)?",
             r"(?<=[a-z]\s)w(?:ee)?k\s?[0-9]{1,2}\b(?=\s?:)",
             # `every 500 m 10 burpees`: when it is done, and no distance of its own

@@ -49,6 +49,7 @@ OF_ROUNDS: tuple[Phrase, ...] = (
         r" (?:each|every|per|a) (?:round|time|set)\b(?: (?:until|till|for as long) [a-z ]{3,30}$)?",
         climbing,
     ),
+    phrase(r"(?<![0-9.\-])(?P<a>[0-9]{1,3})(?P<b>)\s?-\s?(?P<z>[0-9]{1,3}) (?:rep )?ladder\b<of>", ladder),
     phrase(r"\bladder<is>(?P<a>[0-9]{1,3})(?P<b>)<to>(?P<z>[0-9]{1,3})(?![0-9./\-]|:[0-9])<of>", ladder),
     phrase(
         r"(?<![0-9.\-])(?P<a>[0-9]{1,3})-"

@@ -88,3 +88,23 @@ def test_a_number_too_large_for_sets_is_a_load(typed, lifted, sets):
     (block,) = read_session(typed, catalogue()).session.blocks
     assert [(float(*line.loads_kg), line.amount) for line in block.lines] == lifted
     assert block.rounds == sets
+
+
+HELD = [("DB bench 4 x 8 (2x20)", 8, [20], 2), ("12 DB thrusters (2x15/10)", 12, [15, 10], 2)]
+
+
+@pytest.mark.parametrize(("typed", "amount", "loads", "count"), HELD)
+def test_two_of_so_much_in_brackets_are_held(typed, amount, loads, count):
+    (line,) = read_session(f"3 sets\n{typed}", catalogue()).session.blocks[0].lines
+    assert (line.amount, [float(one) for one in line.loads_kg], line.count) == (amount, loads, count)
+
+
+@pytest.mark.parametrize("typed", ["120 m shuttle run (2x60)", "20 squats (2x10)"])
+def test_what_is_done_in_two_goes_holds_nothing(typed):
+    (line,) = read_session(f"AMRAP 9\n{typed}", catalogue()).session.blocks[0].lines
+    assert line.loads_kg == ()
+
+
+def test_more_than_last_week_is_no_load_by_itself():
+    (block,) = read_session("Bench 5x5 @ last week + 2.5", catalogue()).session.blocks
+    assert (block.lines[0].loads_kg, block.notes) == ((), "@ last week + 2.5")

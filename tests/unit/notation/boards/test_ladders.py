@@ -42,3 +42,13 @@ def test_what_is_no_ladder_of_a_known_movement_is_offered_none(typed):
     assert not any(
         one.guess and "EMOM" in one.guess for one in read_session(typed, catalogue()).not_understood
     )
+
+
+def test_a_ladder_may_be_told_in_front_of_its_name():
+    (block,) = read_session("1-4 ladder: deadlifts 60kg + burpees", catalogue()).session.blocks
+    assert block.scheme == (1, 2, 3, 4)
+
+
+def test_the_age_of_those_it_is_for_is_no_time():
+    (block, *_) = read_session("Over 60s: 3 x 8 sit to stands", catalogue()).session.blocks
+    assert (block.minutes, block.rounds) == (None, 3)

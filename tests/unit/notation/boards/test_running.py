@@ -288,3 +288,14 @@ def test_the_minutes_of_all_stages_are_no_stage():
 def test_what_is_done_beside_a_run_is_a_line():
     found = read("10 min run + mobility").session.blocks[0]
     assert [line.movement for line in found.lines] == ["run", "warm-up flow"]
+
+
+@pytest.mark.parametrize("title", ["", "Track: "])
+def test_a_whole_session_in_a_row_is_parted_at_its_headings(title):
+    found = read(f"{title}2k wu, drills, 5x1k @ threshold (90s jog), 1k cd")
+    kinds = [(block.kind, block.rounds, block.lines[0].amount) for block in found.session.blocks]
+    assert kinds == [
+        (BlockKind.WARM_UP, None, 2000),
+        (BlockKind.MAIN, 5, 1000),
+        (BlockKind.COOL_DOWN, None, 1000),
+    ]
