@@ -63,14 +63,14 @@ def _agreed(chances: Numbers, odds: Numbers) -> Numbers:
 
 
 @cache
-def _document() -> Mapping[str, Any]:
+def document() -> Mapping[str, Any]:
     return read_weights(WEIGHTS)
 
 
 @cache
 def ear(speaker: str) -> Ear:
     """What was learned of what an athlete or a coach says."""
-    return as_ear(_document()[speaker])
+    return as_ear(document()[speaker])
 
 
 def as_ear(learned: Mapping[str, Any]) -> Ear:
@@ -79,4 +79,4 @@ def as_ear(learned: Mapping[str, Any]) -> Ear:
 
 def digest_of_weights() -> str:
     """Of what the weights were learned from."""
-    return str(_document()["digest"])
+    return str(document()["digest"])

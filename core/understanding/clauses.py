@@ -1,16 +1,16 @@
-"""Where one telling may end and the next begin."""
+"""A message cut where one telling may end and the next begin."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import accumulate
 from typing import Final, NamedTuple
 
 from core.understanding.marks import Marked
 
 # More pieces than these are a list, or a session: neighbours are put together.
-MOST_PIECES: Final = 14
+MOST_PIECES: Final = 20
+# From these logarithmic odds on a telling may begin (a chance of one in twenty).
+_MAY_BEGIN: Final = -2.9
 _ENDS: Final = frozenset(".!?;\n")
-_PARTS: Final = frozenset(",()&|")
-_FACES: Final = 0x2600
 # What tells a line of a session, and the words above and below the lines.
 _AMOUNTS: Final = frozenset({"number", "reps", "times", "distance", "span", "cal", "range", "load"})
 _HEADS: Final = frozenset({"format", "rounds", "term", "sets"})
@@ -19,37 +19,44 @@ _LONGEST_LINE, _SHORT, _MOST_BETWEEN = 16, 5, 2
 
 
 class Piece(NamedTuple):
-    """Tokens `start` to `end`; `hard`: a sentence ends before it."""
+    """Tokens `start` to `end`; `odds`: the logarithmic odds that a telling begins with it; `hard`: a sentence does."""
 
     start: int
     end: int
+    odds: float
     hard: bool
 
 
-def pieces(marked: Marked, joining: frozenset[str], *, boards: bool = False) -> list[Piece]:
-    """The smallest stretches of a message that may tell something by themselves. `joining`: and, but, also ...
+def pieces(marked: Marked, odds: Mapping[int, float], *, boards: bool = False) -> list[Piece]:
+    """The smallest stretches of a message that may tell something by themselves.
 
-    `boards`: the lines of a session are one of them.
+    `odds`: of each place where a telling might begin; `boards`: the lines of a session are one of them.
     """
+    telling = _telling(marked)
     found: list[Piece] = []
     start, hard = 0, True
-    telling = _telling(marked)
-    for at in range(len(marked.words)):
-        parting = _parts(marked, at, joining)
-        if parting is None:
+    for at, chance in odds.items():
+        ends = _ends_before(marked, at)
+        if (chance < _MAY_BEGIN and not ends) or telling[at] == telling[start]:
             continue
-        word = marked.text.tokens[at].kind != "mark"
-        end = at if word else at + 1
-        if telling[end] > telling[start]:
-            found.append(Piece(start, end, hard))
-            start, hard = end, parting == "hard"
-        elif not word:
-            hard = hard or parting == "hard"
+        found.append(Piece(start, at, odds.get(start, 0.0), hard))
+        start, hard = at, ends
     if telling[-1] > telling[start]:
-        found.append(Piece(start, len(marked.words), hard))
+        found.append(Piece(start, len(marked.words), odds.get(start, 0.0), hard))
     elif found:
         found[-1] = found[-1]._replace(end=len(marked.words))
     return _fewer(_with_boards(found, marked) if boards else found)
+
+
+def _ends_before(marked: Marked, at: int) -> bool:
+    """Whether a sentence ends before a token."""
+    for place in range(at - 1, 0, -1):
+        token = marked.text.tokens[place]
+        if token.kind != "mark":
+            return False
+        if token.word in _ENDS:
+            return not (token.word == "." and marked.text.tokens[place + 1].glued)
+    return False
 
 
 def _with_boards(found: Sequence[Piece], marked: Marked) -> list[Piece]:
@@ -92,47 +99,6 @@ def _kind_of_line(marked: Marked, piece: Piece) -> str:
     return "few words" if words <= _SHORT and not marked.means(piece.start, "post") else "other"
 
 
-def _parts(marked: Marked, at: int, joining: frozenset[str]) -> str | None:
-    token = marked.text.tokens[at]
-    if token.kind == "mark":
-        if token.word in _ENDS:
-            inside = token.word == "." and at + 1 < len(marked.words) and marked.text.tokens[at + 1].glued
-            return None if inside else "hard"
-        return (
-            "soft"
-            if token.word in _PARTS
-            or ord(token.word[0]) >= _FACES
-            or (token.word == "-" and _stands_free(marked, at))
-            else None
-        )
-    mark = marked.mark_at[at]
-    if (mark is None or mark.start == at) and _follows_hello(marked, at):
-        return "soft"
-    if mark is not None and (mark.start != at or mark.end > at + 1):
-        return None
-    return "soft" if marked.words[at] in joining and not _between_numbers(marked, at) else None
-
-
-def _follows_hello(marked: Marked, at: int) -> bool:
-    """`hello 7+12`: nobody writes a comma behind it, and what comes next is meant by itself."""
-    if not at or not marked.means(0, "hello"):
-        return False
-    return not marked.means(at, "hello") and all(marked.means(one, "hello") for one in range(at))
-
-
-def _between_numbers(marked: Marked, at: int) -> bool:
-    """`between 21:30 and 6:45`, `12 and 16 kg`: one telling."""
-    before = marked.mark_at[at - 1] if at > 0 else None
-    after = marked.mark_at[at + 1] if at + 1 < len(marked.words) else None
-    return bool(before and before.quantity and after and after.quantity)
-
-
-def _stands_free(marked: Marked, at: int) -> bool:
-    return not marked.text.tokens[at].glued and (
-        at + 1 < len(marked.words) and not marked.text.tokens[at + 1].glued
-    )
-
-
 def _telling(marked: Marked) -> list[int]:
     """How many tokens before each place tell anything: joints and punctuation don't, a question mark does."""
     tells = (token.kind != "mark" or token.word == "?" for token in marked.text.tokens)
@@ -140,7 +106,7 @@ def _telling(marked: Marked) -> list[int]:
 
 
 def _fewer(found: Sequence[Piece]) -> list[Piece]:
-    """Neighbours put together until they are few enough, the shortest first."""
+    """Neighbours put together until they are few enough, those that are least likely two first."""
     left = list(found)
     while len(left) > MOST_PIECES:
         if len(left) > 4 * MOST_PIECES:
@@ -150,6 +116,6 @@ def _fewer(found: Sequence[Piece]) -> list[Piece]:
                 if at % 2 == 0
             ]
             continue
-        at = min(range(1, len(left)), key=lambda i: (left[i].hard, left[i].end - left[i - 1].start))
-        left[at - 1 : at + 1] = [Piece(left[at - 1].start, left[at].end, left[at - 1].hard)]
+        at = min(range(1, len(left)), key=lambda place: (left[place].hard, left[place].odds))
+        left[at - 1 : at + 1] = [left[at - 1]._replace(end=left[at].end)]
     return left

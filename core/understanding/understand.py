@@ -2,7 +2,6 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from functools import lru_cache
 from math import log
 from typing import Final, cast
 
@@ -14,6 +13,7 @@ from core.understanding.lexicon import lexicon
 from core.understanding.marks import Marked, mark
 from core.understanding.mood import Mood, mood, tells
 from core.understanding.openers import opened
+from core.understanding.parting import begins, odds_of_places
 from core.understanding.signs import alarm_in
 from core.understanding.slots import body
 from core.understanding.slots.abilities import lifts_something_else
@@ -33,9 +33,10 @@ GUESSED: Final = 0.3
 # From this chance on a hello or a thank-you stands by itself beside the matter.
 _PLAIN: Final = 0.75
 _NO_WORDS: Final = frozenset(".,;:-!()\n\"'")
-# What it costs to part a message where it may be one telling.
-_AT_A_COMMA: Final = 0.7
-_AT_AN_END: Final = 0.12
+# What it costs to part a message, and how much it counts how likely a telling begins there.
+_PARTED: Final = 0.4
+_BEGINS: Final = 0.25
+_CHEAPEST, _DEAREST = 0.1, 1.5
 # What each named thing costs that an act says nothing of.
 _UNACCOUNTED: Final = 0.75
 # And what it costs that a part of it is plainly something else.
@@ -137,6 +138,14 @@ def understand(message: Message, context: Context | None = None) -> Understood:
     )
 
 
+def parted(message: Message, context: Context | None = None) -> tuple[int, ...]:
+    """The places, in characters, where another telling begins as the message is best parted."""
+    told = context or Context()
+    marked = mark(message.text, told.people, names_small=message.role == "coach")
+    starts = (marked.text.tokens[one.start].start for one in _joined(_segmented(marked, message, told), marked, told))
+    return tuple(start for start in starts if start)
+
+
 def _only_asks(chosen: Sequence[Chosen]) -> bool:
     """Whether nothing of it is told, a hello apart."""
     matter = [one for one in chosen if not one.is_aside and one.name not in BESIDE] or chosen
@@ -189,7 +198,7 @@ def _sign(message: Message, marked: Marked) -> Sign | None:
 
 def _segmented(marked: Marked, message: Message, context: Context) -> list[Chosen]:
     """The cheapest way to part the message: a stretch costs what its act is unsure by, each parting a little."""
-    found = pieces(marked, joining(), boards=message.role == "coach")
+    found = pieces(marked, odds_of_places(marked, begins()), boards=message.role == "coach")
     if not found:
         return []
     single = [_choose(marked, one, one, message, context) for one in found]
@@ -232,15 +241,7 @@ def _claims(inner: Sequence[Chosen], name: str) -> float:
 
 
 def _parting(piece: Piece) -> float:
-    return _AT_AN_END if piece.hard else _AT_A_COMMA
-
-
-@lru_cache(maxsize=1)
-def joining() -> frozenset[str]:
-    """The words that may begin another telling, of every language."""
-    return frozenset(
-        spelled for spelled, senses in lexicon().senses.items() if any(one.kind == "joint" for one in senses)
-    )
+    return min(max(_PARTED - _BEGINS * piece.odds, _CHEAPEST), _DEAREST)
 
 
 def _choose(

@@ -6,8 +6,8 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any, Final
 
-from core.choosers import write_weights
-from core.understanding import clauses, lexicon, marks, quantities, text
+from core.choosers import Chooser, as_chooser, write_weights
+from core.understanding import clauses, lexicon, marks, parting, quantities, text
 from core.understanding import features as features_module
 from core.understanding.choosing import WEIGHTS, Ear, as_ear
 from core.understanding.clauses import Piece, pieces
@@ -17,7 +17,7 @@ from core.understanding.features import WHOLE, features
 from core.understanding.lexicon import FOLDER as LEXICON
 from core.understanding.lexicon import Lexicon
 from core.understanding.marks import Marked, mark
-from core.understanding.understand import joining
+from core.understanding.parting import BEGINS, facts_of_places, odds_of_places
 from tests.corpus import learning
 from tests.corpus.judge import cases
 from tests.corpus.learning import Row, Whole, learned, learned_each
@@ -37,6 +37,8 @@ _OF_SEVERAL: Final = 1.5
 _BETWEEN: Final = (", ", ". ", " ", "! ", "; ")
 _IN_A_SESSION: Final = 0.3
 _HARDLY: Final = 0.001
+# What the places of an example count that tells one thing.
+_WITHOUT_PARTS: Final = 0.5
 
 
 def rows(found: Sequence[Example], speaker: Speaker, known: Lexicon | None = None) -> Iterator[Row]:
@@ -117,7 +119,26 @@ def _says_it_alone(example: Example) -> bool:
     return len(example.text.split()) >= _WORDS_THAT_SAY_IT
 
 
-def told_rows(messages: Iterable[Mapping[str, Any]], speaker: Speaker, first: Ear) -> Iterator[Row]:
+def places(found: Sequence[Example], known: Lexicon | None = None) -> Iterator[Whole]:
+    """Each place of the examples where a telling might begin, and whether one does."""
+    told = dict.fromkeys((one.text, one.question, one.speaker) for one in found)
+    starts: dict[tuple[str, str, Speaker | None], list[int]] = {one: [] for one in told}
+    for one in found:
+        starts[one.text, one.question, one.speaker].append(one.start)
+    for (said, question, speaker), begun in starts.items():
+        marked = mark(said, known=known, asks_place=question == "zone", names_small=speaker == "coach")
+        weight = 1.0 if max(begun) else _WITHOUT_PARTS
+        firsts = {
+            next((at for at, one in enumerate(marked.text.tokens) if one.start >= start), 0)
+            for start in begun
+        }
+        for at, facts in facts_of_places(marked).items():
+            yield Whole(tuple(dict.fromkeys(facts)), frozenset({BEGINS} if at in firsts else ()), weight)
+
+
+def told_rows(
+    messages: Iterable[Mapping[str, Any]], speaker: Speaker, first: Ear, begins: Chooser
+) -> Iterator[Row]:
     """The messages of a speaker, parted among the acts that are known to be in them as `first` finds likeliest."""
     for case in messages:
         if case["role"] != speaker:
@@ -127,7 +148,7 @@ def told_rows(messages: Iterable[Mapping[str, Any]], speaker: Speaker, first: Ea
             continue
         question = case.get("question", "")
         marked = _marked(case)
-        found_pieces = pieces(marked, joining(), boards=speaker == "coach")
+        found_pieces = pieces(marked, odds_of_places(marked, begins), boards=speaker == "coach")
         for start, end, act in _parted(marked, found_pieces, acts, question, first):
             found = features(marked, start, end, question, session=bool(case.get("session")))
             yield Row(tuple(dict.fromkeys(found)), act)
@@ -169,12 +190,12 @@ def _joined(found: Sequence[Piece], chosen: Sequence[str]) -> Iterator[tuple[int
             start = at
 
 
-def taught(speaker: Speaker, messages: Sequence[Mapping[str, Any]]) -> dict[str, Any]:
+def taught(speaker: Speaker, messages: Sequence[Mapping[str, Any]], begins: Chooser) -> dict[str, Any]:
     """First of the examples alone; then of them and of the messages as that understanding parts them."""
     own, own_wholes = list(rows(examples(), speaker)), list(wholes(examples(), speaker))
     first = as_ear({"one": learned(own), "each": learned_each(own_wholes)})
     return {
-        "one": learned([*own, *told_rows(messages, speaker, first)]),
+        "one": learned([*own, *told_rows(messages, speaker, first, begins)]),
         "each": learned_each([*own_wholes, *told_wholes(messages, speaker)]),
     }
 
@@ -185,7 +206,10 @@ def digest() -> str:
         *sorted(EXAMPLES.glob("*/*.toml")),
         *sorted(LEXICON.glob("*.toml")),
         *sorted(BUILDING.glob("*.jsonl")),
-        *(Path(str(one.__file__)) for one in (clauses, features_module, lexicon, marks, quantities, text)),
+        *(
+            Path(str(one.__file__))
+            for one in (clauses, features_module, lexicon, marks, parting, quantities, text)
+        ),
         Path(__file__),
         Path(learning.__file__),
     ]
@@ -194,7 +218,9 @@ def digest() -> str:
 
 def main() -> None:
     messages = list(cases(BUILDING.glob("*.jsonl")))
-    document = {"digest": digest()} | {speaker: taught(speaker, messages) for speaker in SPEAKERS}
+    begun = learned_each(list(places(examples())))
+    taught_each = {speaker: taught(speaker, messages, as_chooser(begun)) for speaker in SPEAKERS}
+    document = {"digest": digest(), BEGINS: begun} | taught_each
     write_weights(WEIGHTS, document)
 
 
