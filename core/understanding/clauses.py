@@ -8,9 +8,10 @@ from core.understanding.marks import Marked
 
 # More pieces than these are a list, or a session: neighbours are put together.
 MOST_PIECES: Final = 20
-# From these logarithmic odds on a telling may begin (a chance of one in twenty).
+# From these logarithmic odds on a telling may begin where no comma stands (a chance of one in twenty).
 _MAY_BEGIN: Final = -2.9
 _ENDS: Final = frozenset(".!?;\n")
+_PARTS: Final = frozenset(",()&|")
 # What tells a line of a session, and the words above and below the lines.
 _AMOUNTS: Final = frozenset({"number", "reps", "times", "distance", "span", "cal", "range", "load"})
 _HEADS: Final = frozenset({"format", "rounds", "term", "sets"})
@@ -37,7 +38,8 @@ def pieces(marked: Marked, odds: Mapping[int, float], *, boards: bool = False) -
     start, hard = 0, True
     for at, chance in odds.items():
         ends = _ends_before(marked, at)
-        if (chance < _MAY_BEGIN and not ends) or telling[at] == telling[start]:
+        parts = chance >= _MAY_BEGIN or marked.text.tokens[at - 1].word in _PARTS or ends
+        if not parts or telling[at] == telling[start]:
             continue
         found.append(Piece(start, at, odds.get(start, 0.0), hard))
         start, hard = at, ends

@@ -1,6 +1,4 @@
-"""Where one telling may end and the next begin: learned of messages that tell several things, as most people part them
-with no comma at all.
-"""
+"""Where one telling may end and the next begin: learned, as many people part what they tell with no comma at all."""
 
 from collections.abc import Iterator, Mapping, Sequence
 from functools import cache

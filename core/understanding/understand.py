@@ -142,7 +142,10 @@ def parted(message: Message, context: Context | None = None) -> tuple[int, ...]:
     """The places, in characters, where another telling begins as the message is best parted."""
     told = context or Context()
     marked = mark(message.text, told.people, names_small=message.role == "coach")
-    starts = (marked.text.tokens[one.start].start for one in _joined(_segmented(marked, message, told), marked, told))
+    starts = (
+        marked.text.tokens[one.start].start
+        for one in _joined(_segmented(marked, message, told), marked, told)
+    )
     return tuple(start for start in starts if start)
 
 

@@ -2,7 +2,7 @@
 
 from tests.coach.judge import TUNING, cases_in, judged, share
 
-# Measured on 585 cases of seventeen coaches: of the last eighty 62 were signed when they came, of the others 472 of 505.
+# Measured on 585 cases of seventeen coaches; of the last eighty 62 were signed when they came.
 FLOOR = 91.2
 
 

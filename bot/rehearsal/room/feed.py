@@ -17,7 +17,8 @@ _LOOKS_S = 0.4
 async def feed(platform: "Platform", place: int) -> AsyncIterator[str]:
     """`happened` from `place` in the diary on, its id the place to go on from; and what changed of all else.
 
-    `room`: whose diary it is, and how much stands in it; `cast`, `clock`, `scenes`, `backstage`: as the acts of these names tell them.
+    `room`: whose diary it is, and how much stands in it; `cast`, `clock`, `scenes`, `backstage`: as the acts of these
+    names tell them.
     """
     yield _event("room", {"id": platform.id, "entries": len(platform.diary.entries)})
     known: dict[str, Any] = {}

@@ -8,6 +8,7 @@ from typing import Final, NamedTuple
 
 from core.understanding.slots.abilities import surely_can
 from core.understanding.slots.body import surely_hurts, surely_well
+from core.understanding.slots.days import surely_short
 from core.understanding.slots.exchanged import surely_came_or_went, surely_went
 from core.understanding.slots.stretch import Stretch
 
@@ -18,6 +19,7 @@ _PLAINLY: Final[Mapping[str, Callable[[Stretch], bool]]] = {
     "lost": surely_went,
     "can": surely_can,
     "got": surely_came_or_went,
+    "has_minutes": surely_short,
 }
 
 

@@ -97,6 +97,12 @@ def minutes(stretch: Stretch) -> int | None:
     return None
 
 
+def surely_short(stretch: Stretch) -> bool:
+    """`Only 20 min`, with no second length of time."""
+    found = [one for one in stretch.marks("span") if one.quantity and one.quantity.unit in {"min", "h"}]
+    return len(found) == 1 and stretch.marked.means(found[0].start - 1, "only")
+
+
 def in_days(stretch: Stretch) -> int | None:
     found = [one for one in stretch.quantities("span") if one.unit in {"d", "w", "mo", "y"}]
     return round(found[0].value / _DAY_S) if found else None

@@ -11,7 +11,9 @@ from core.understanding.understand import understand
 from core.understanding.values import Message
 
 WORDS = st.lists(
-    st.sampled_from("home again 40 min wrist fine now 7 rds and knee , sore . no ? 2x16kg bell\n today off".split(" ")),
+    st.sampled_from(
+        "home again 40 min wrist fine now 7 rds and knee , sore . no ? 2x16kg bell\n today off".split(" ")
+    ),
     max_size=40,
 )
 
@@ -33,7 +35,9 @@ def test_what_is_told_with_no_comma_is_parted(said: str, told: list[str]):
     assert acts(said) == told
 
 
-@pytest.mark.parametrize("said", ["a 16 kg bell and a mat", "my left knee hurts when i run", "rounds of 5 and 6"])
+@pytest.mark.parametrize(
+    "said", ["a 16 kg bell and a mat", "my left knee hurts when i run", "rounds of 5 and 6"]
+)
 def test_what_is_one_telling_stays_one(said: str):
     assert len(acts(said)) <= 1
 

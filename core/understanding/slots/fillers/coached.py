@@ -24,12 +24,12 @@ _NO_RULE: Final = frozenset(
 
 
 def _with_person(*more: Callable[[Stretch], Fields]) -> Filler:
-    """One act for each person who is named, with what is told beside them."""
+    """One act for each person who is named, or is meant by a `him`, with what is told beside them."""
 
     def filler(stretch: Stretch) -> Sequence[Fields] | None:
         found: list[Fields] = []
         for part in stretch.parts("person"):
-            person = part.first("person")
+            person = part.named("person")
             told = {name: value for one in more for name, value in one(part).items()}
             found += [{"person": person, "text": part.said} | told] if person else []
         return found or None
