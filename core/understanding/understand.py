@@ -35,8 +35,8 @@ _PLAIN: Final = 0.75
 _NO_WORDS: Final = frozenset(".,;:-!()\n\"'")
 # What it costs to part a message, and how much it counts how likely a telling begins there.
 _PARTED: Final = 0.4
-_BEGINS: Final = 0.25
-_CHEAPEST, _DEAREST = 0.1, 1.5
+_BEGINS: Final = 0.4
+_CHEAPEST, _DEAREST = 0.1, 3.0
 # What each named thing costs that an act says nothing of.
 _UNACCOUNTED: Final = 0.75
 # And what it costs that a part of it is plainly something else.

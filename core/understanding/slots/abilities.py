@@ -56,7 +56,7 @@ def _of_all(stretch: Stretch, named: Sequence[Mark]) -> tuple[Quantity, ...]:
 def surely_can(stretch: Stretch) -> bool:
     """`Can only do like 3 push-ups`, `my deadlift is 120`: a number of what they can do, of one movement."""
     words = stretch.words
-    if _tells_their_lift(stretch):
+    if _tells_their_lift(stretch) or _tells_their_pace(stretch):
         return True
     says_so = any(
         word in _CAN and after not in _ASKED_OF for word, after in zip(words, (*words[1:], ""), strict=True)
@@ -71,6 +71,15 @@ def _tells_their_lift(stretch: Stretch) -> bool:
         return False
     theirs = stretch.marked.helps(named[0].start - 1, "self_word") is not None
     return theirs or (stretch.context.session is None and stretch.is_whole)
+
+
+def _tells_their_pace(stretch: Stretch) -> bool:
+    """`I run 5k in 25 min`: what was done today was run."""
+    paces = len(stretch.quantities("distance")) == len(stretch.quantities("clock", "span")) == 1
+    return paces and any(
+        one.value("movement") == stretch.marked.words[one.start] and stretch.word(one.start - 1) == "i"
+        for one in _named(stretch)
+    )
 
 
 def _of_a_run(stretch: Stretch, named: Sequence[Mark]) -> tuple[Quantity, ...]:
