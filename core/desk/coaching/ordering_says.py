@@ -40,6 +40,14 @@ class Ordered(Said):
         return (self.since or day) <= day <= (self.until or day)
 
 
+class InForce(Said):
+    """What a coach ordered and still stands, of one `athlete` or of everybody; `away`: only who is left out."""
+
+    orders: tuple[Ordered, ...]
+    athlete: str | None
+    away: bool = False
+
+
 # Why an order in words changed nothing: it isn't clear what it means, is about rounds, is only possible in one session,
 # names no line of it, would be more than is written, has no such step, or leads to nothing that is safe and there.
 WhyNot = Literal[

@@ -11,6 +11,7 @@ from core.desk.classes.telling import as_class_put_right
 from core.desk.coached import WhoIsMeant
 from core.desk.coaching.announcing import as_word_to_all, as_word_to_one
 from core.desk.coaching.asked_of import as_asked_of
+from core.desk.coaching.in_force import as_in_force
 from core.desk.coaching.leeway import as_leeway
 from core.desk.coaching.noting import WORDS, tell_fault_words
 from core.desk.coaching.overseeing import answer_coach
@@ -267,6 +268,7 @@ READINGS = (
     as_wish,
     as_of_some,
     as_easy_week,
+    as_in_force,
     as_asked_of,
     as_order,
     as_minutes_of_days,

@@ -75,9 +75,9 @@ class Group:
 class Membership:
     """Who somebody is in a group.
 
-    `own_name`: as the person calls themselves; `person.name`: as their group does. `lead_minutes`: how long
-    before a class to remind. `held`: every version waits for a coach's OK. `goes_heavier`: more than written is allowed where it suits;
-    `volume_first`: fewer of what is written come before an easier way.
+    `own_name`: as the person calls themselves; `person.name`: as their group does. `lead_minutes`: how long before a
+    class to remind. `held`: every version waits for a coach's OK. `goes_heavier`: more than written is allowed where it
+    suits; `volume_first`: fewer of what is written come before an easier way.
     """
 
     id: int

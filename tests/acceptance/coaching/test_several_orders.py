@@ -219,6 +219,29 @@ async def test_an_easy_week_for_nobody_who_is_there_is_no_bodys(crew):
     await crew.coach.hears_nothing()
 
 
+async def test_what_was_ordered_and_stands_is_listed_and_taken_back_by_a_tap(crew, ilse):
+    for words in (
+        "no burpees for Ilse this week",
+        "Ilse: max 12 kg",
+        "easy week for Ilse till sunday",
+        "Bo away till friday",
+        "nothing overhead for Bo",
+    ):
+        await crew.coach.says(words)
+        await crew.coach.hears("Bo" if "Bo" in words else "Ilse")
+    await crew.coach.says("what have I ordered for Ilse?")
+    told = await crew.coach.hears("What stands of yours")
+    assert "1. Ilse, until Sunday 8 March: no burpees" in told.text
+    assert "2. Ilse, in every session from now on: 12 kg at most" in told.text
+    assert "3. Ilse, until Sunday 8 March: easy days" in told.text
+    await crew.coach.presses("Take back 1", on=told)
+    await crew.coach.hears("Taken back")
+    await crew.coach.says("who is away?")
+    assert "1. Bo, until Friday 6 March: left out" in (await crew.coach.hears("What stands of yours")).text
+    await crew.coach.says("what stands for Ilse")
+    await crew.coach.hears("No order of yours stands for Ilse")  # all was said in one moment here
+
+
 async def test_a_version_is_shown_once_behind_several_orders(crew, ilse):
     await crew.coach.says("no burpees and no planks for Ilse this week")
     await crew.coach.hears("Ilse, as I'd do it")

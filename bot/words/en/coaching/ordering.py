@@ -6,11 +6,12 @@ from typing import Final
 
 from bot.words.text import fill, listed, plural
 from bot.words.versions import limit_names
-from bot.words.wording import Button, Worded, wording
+from bot.words.wording import Button, Worded, in_rows, wording
 from core.desk.coaching.commands import TakeOrdersBack
 from core.desk.coaching.ordering_says import (
     AwayTold,
     BackTold,
+    InForce,
     NobodyCalled,
     OnlyTheyErase,
     Ordered,
@@ -51,6 +52,7 @@ _STANDS: Final[Mapping[str, str]] = {
     "half": "half the {goes}",
     "load": "{amount} kg for the {goes}",
     "amount": "{amount} for the {goes}",
+    "away": "left out",
     "at_most": "{amount} kg at most in the hands altogether",
     "harder": "the {goes} a step up",
     "written": "the {goes} as written",
@@ -84,11 +86,14 @@ def ordered(said: Ordered) -> Worded:
 
 def stands(said: Ordered) -> str:
     """What counts in sessions to come, or in one of which there is no version yet."""
-    what = _EASY if said.step == "easier" else asked(said)
-    text = fill("<b>{name}</b>, {when}: {what}.", name=said.athlete, when=lasting(said), what=what)
+    text = fill("<b>{name}</b>, {when}: {what}.", name=said.athlete, when=lasting(said), what=kept(said))
     if said.tried or said.limit or said.step in _LESS:
         return text
     return text + fill(" {name} gets it as far as it is safe.", name=said.athlete)
+
+
+def kept(said: Ordered) -> str:
+    return _EASY if said.step == "easier" else asked(said)
 
 
 def done_in(said: Ordered) -> str:
@@ -140,6 +145,30 @@ def on(day: date) -> str:
 
 def of_movement(movement: str | None) -> str:
     return plural(movement) if movement else "work"
+
+
+# So many fill a screen.
+_A_SCREEN: Final = 12
+
+
+@wording("en", InForce)
+def in_force(said: InForce) -> Worded:
+    if not said.orders:
+        whom = said.athlete or "anybody"
+        none = "Nobody is left out." if said.away else "No order of yours stands for {whom}."
+        return Worded(fill(none, whom=whom))
+    shown = said.orders[:_A_SCREEN]
+    rows = [
+        fill("{n}. <b>{name}</b>, {when}: {what}", n=n, name=one.athlete, when=lasting(one), what=kept(one))
+        for n, one in enumerate(shown, 1)
+    ]
+    more = len(said.orders) - len(shown)
+    text = "What stands of yours:\n" + "\n".join(rows) + (f"\nAnd {more} more." if more else "")
+    buttons = [
+        Button(f"Take back {n}", TakeOrdersBack(group=one.group, person=one.person, order=one.order))
+        for n, one in enumerate(shown, 1)
+    ]
+    return Worded(text, tuple(in_rows(buttons, 3)))
 
 
 @wording("en", OrderNotDone)
