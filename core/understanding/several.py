@@ -110,8 +110,23 @@ def matters(text: str, people: Sequence[str], is_whole: IsWhole) -> tuple[Matter
     return tuple(_referring(bare, people))
 
 
+# `Move the class to wed, and the session to sun at 10`: another thing goes elsewhere, too.
+_MOVES: Final = re.compile(
+    r"\W*(?:(?:please|pls|can you|could you|ok)\W+)*(?P<verb>move|shift|push|postpone|change|put)\s.*\sto\s",
+    re.IGNORECASE | re.DOTALL,
+)
+_MOVED_TOO: Final = re.compile(
+    r"\W*(?:(?:and|n|&|\+|also|then|plus)\s+)*"
+    r"(?P<what>(?:(?:the|my|our)\s)?(?:\w+\s)?(?:class|session|draft|workout|post|board)\s+to\s.+)",
+    re.IGNORECASE,
+)
+
+
 def _like_the_first(last: Matter, words: str, people: Sequence[str]) -> str:
     """The words with the verb of the wish before them, where they name another of the same; "" for all else."""
+    moves, too = _MOVES.match(last.words), _MOVED_TOO.fullmatch(words)
+    if moves and too:
+        return f"{moves['verb']} {too['what']}"
     if last.about == "word":
         return _word_to_the_next(last, words, people)
     another = _AND_ANOTHER.fullmatch(words) if last.about == "post" else None

@@ -1,6 +1,7 @@
 """When classes are, told by their coach in words: new ones, how they are from now on, what isn't right yet."""
 
 from datetime import date, timedelta
+from itertools import takewhile
 from typing import Final
 
 from core.desk.classes.coming import see_classes
@@ -90,25 +91,30 @@ def is_so(known: ClassRecord, read: ReadClass, *, alone: bool) -> bool:
 
 
 async def as_class_put_right(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """`Not 18:15 but 19`, `call it evening training`: the class that waits for a yes, where it was shown last."""
-    waits = await shown_last(visit)
-    if waits is None:
+    """`Not 18:15 but 19`, `call it evening training`: the class that waits for a yes, where it was shown last.
+
+    Of several the one on the day that is told; without one none is put right.
+    """
+    shown = await shown_last(visit)
+    if not shown:
         return None
-    group = await visit.group(waits.group_id)
+    group = await visit.group(shown[0].group_id)
     title = read_title(text)
     told = ReadClass(title=title) if title else told_of_it(text, today_in(group, visit.now))
     if told is None:
         return None
-    await visit.uow.classes.set_state(waits.id, ClassState.DISCARDED)
-    groups = [group, *(one for one in await coached_groups(visit) if one.id != group.id)]
-    read = read_of(waits.of).put_right(told)
-    return await propose_class(visit, read, text, groups, waits.replaces_id)
-
-
-async def shown_last(visit: Visit) -> ClassRecord | None:
-    """The class that the newest message reads back; None where it is about something else, or the class has its yes."""
-    refs = await visit.uow.outbox.last_refs(visit.chat, visit.now - _HALF_A_DAY)
-    if not refs or SHOWN not in refs[0] or not await coached_ids(visit):
+    waits = [one for one in shown if len(shown) == 1 or shares_a_day(one, told)]
+    if len(waits) != 1:
         return None
-    record = await known_class(visit, refs[0][SHOWN])
-    return record if record.state is ClassState.PROPOSED else None
+    await visit.uow.classes.set_state(waits[0].id, ClassState.DISCARDED)
+    groups = [group, *(one for one in await coached_groups(visit) if one.id != group.id)]
+    read = read_of(waits[0].of).put_right(told)
+    return await propose_class(visit, read, text, groups, waits[0].replaces_id)
+
+
+async def shown_last(visit: Visit) -> list[ClassRecord]:
+    """The classes that the newest messages read back and that still wait for their yes; none behind anything else."""
+    refs = await visit.uow.outbox.last_refs(visit.chat, visit.now - _HALF_A_DAY)
+    about = list(takewhile(lambda one: SHOWN in one, refs)) if await coached_ids(visit) else []
+    found = [await known_class(visit, one[SHOWN]) for one in about]
+    return [one for one in found if one.state is ClassState.PROPOSED]

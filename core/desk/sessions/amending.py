@@ -83,7 +83,10 @@ async def as_amendment(visit: Visit, text: str, replied_to: int | None) -> Outco
     group = await visit.group(record.group_id)
     wish = by_minute(wish, record.session)
     found = changed(record.text, wish, catalogue(), group.units, in_stead)
-    return await carried_out(visit, record, wish, found) if found else await in_doubt(visit, record, text)
+    untold = visit.told(NotAmended(left=(text,))) if named and _MAKES.match(text) else None
+    return (
+        await (carried_out(visit, record, wish, found) if found else in_doubt(visit, record, text)) or untold
+    )
 
 
 def is_board(text: str) -> bool:

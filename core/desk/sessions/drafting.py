@@ -25,6 +25,7 @@ from core.desk.sessions.repeating import as_repeated
 from core.desk.sessions.says import AskOtherDay, AskPostWithout, AskWhen, NoHabit
 from core.desk.sessions.scheduled import other_day, post_later, to_post
 from core.desk.sessions.withdrawing import as_dropped
+from core.desk.talk.not_got import left_over
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
@@ -42,6 +43,7 @@ from core.notation.calendar.timetables import by_hour
 from core.store.records import Group, SessionRecord, SessionState
 
 _NOW = re.compile(r"^\W*(?:now|right away|please|to the group|at once)?\W*$", re.IGNORECASE)
+_OF_CLASS: Final = re.compile(r"\bclass(?:es)?\b", re.IGNORECASE)
 _AT_ONCE: Final = re.compile(r"\b(?:now|right away|at once|straight away)\b", re.IGNORECASE)
 _DISCARD = re.compile(
     r"^\W*(?:(?:actually|no|ok|okay|please|sorry)\W+)*(?:discard|cancel|forget|delete|drop|scrap)\b"
@@ -57,6 +59,8 @@ async def as_draft_order(visit: Visit, text: str, replied_to: int | None) -> Out
     """
     meant = await replied(visit, replied_to)
     if not _DISCARD.match(text):
+        if _OF_CLASS.search(text):
+            return None  # what is said of a class is no order about a session
         moved = await as_each_timed(visit, text) or await as_put_off(visit, text)
         moved = moved or await as_moved(visit, text, meant)
         dropped = moved or await as_dropped(visit, text, meant)
@@ -140,16 +144,18 @@ _ITS_OWN: Final = re.compile(r"\b(?:the|one|session|draft|board|goes|out)\b|['\u
 
 
 async def as_each_timed(visit: Visit, text: str) -> Outcome | None:
-    """`Mon 6am wed 6:15 and fri 7`: of each day what isn't posted yet; None where a day has nothing."""
+    """`Mon 6am wed 6:15 and fri 7`: of each day what isn't posted yet; None where none has anything."""
     told = by_hour(_ITS_OWN.sub(" ", _POSTS.sub("", text, count=1)))
     is_list = len(told) > 1 and all(_WHEN.match(one.strip()) and find_clock(one) for one in told)
     found = await unposted(visit) if is_list else []
     each = [(await of_day(visit, one, found), one) for one in told] if found else []
     named = [(record, one) for record, one in each if record is not None]
-    if not named or len(named) < len(each) or len({record.id for record, _ in named}) < len(named):
+    if not named or len({record.id for record, _ in named}) < len(named):
         return None
     done = [await as_another_time(visit, record, one) for record, one in named]
-    return sum((one for one in done if one), Outcome())
+    left = [one for record, one in each if record is None]
+    outcome = sum((one for one in done if one), Outcome())
+    return outcome + (await left_over(visit, left) if left else Outcome())
 
 
 async def each_on_its_day(visit: Visit, text: str) -> Outcome | None:

@@ -105,3 +105,19 @@ async def test_an_hour_of_this_week_moves_its_dates_and_no_other(crew):
 )
 async def test_a_class_is_wished_in_plain_words(crew, words, told):
     assert told in await read_back(crew, words)
+
+
+async def test_of_a_class_and_a_session_in_one_message_each_goes_where_it_is_told(crew):
+    await read_back(crew, "class tuesdays 18:30")
+    await crew.coach.presses("Yes, set it up")
+    await crew.coach.says("Sat: hero\n3 rounds for time\n10 push-ups")
+    await crew.coach.says("move the class to wed, and the session to sun at 10")
+    labels = (await crew.coach.hears("Move this?")).labels
+    assert "Tue 3 March → Wed 4 March 18:30" in labels
+    await crew.coach.hears("I'll post “Sat - hero” to Harbour crew on Sunday, 8 March at 10:00")
+
+
+async def test_of_several_that_wait_the_one_on_the_day_that_is_told_is_put_right(crew):
+    await crew.coach.says("class tues 18:30 and thurs 7am")
+    await crew.coach.hears("Thursdays at 07:00")
+    assert "Tuesdays at 19:00" in await read_back(crew, "tues at 19:00")

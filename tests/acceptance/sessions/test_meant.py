@@ -365,3 +365,16 @@ async def test_a_day_may_get_a_name(crew):
     await writes(crew, LEGS, TRACK)
     await crew.coach.says("call thu Sunny laps")
     assert "Thu - Sunny laps" in (await crew.coach.hears("Here's how I read it")).text
+
+
+async def test_a_day_of_a_list_that_has_no_session_is_quoted_and_no_class(crew):
+    await writes(crew, LEGS)
+    await crew.coach.says("wed 5am, thu 6am")
+    await crew.coach.hears("on Wednesday, 4 March at 05:00")
+    assert "thu 6am" in (await crew.coach.hears("I didn't get")).text
+
+
+async def test_a_change_of_a_named_day_that_cant_be_told_makes_no_class(crew):
+    await writes(crew, "Tue: legs\n3 rounds for time\n10 squats\n10 burpees")
+    await crew.coach.says("make tuesdays reps 6")
+    await crew.coach.hears("I've changed nothing")
