@@ -16,6 +16,7 @@ from core.desk.outcome import Outcome
 from core.desk.scores.taking import may_be_confirmed
 from core.desk.scores.whose import own_score
 from core.desk.talk import acts_coached as coached
+from core.desk.talk.acts_told import nothing_waits_for
 from core.desk.talk.asked import (
     ANSWERED_BY,
     ASKED_FOR_VERSIONS,
@@ -31,7 +32,7 @@ from core.desk.talk.asked import (
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import left_over, not_got, not_yet
 from core.desk.talk.ordered import about_athlete
-from core.desk.talk.says import HowItIsDone, NothingWaits
+from core.desk.talk.says import HowItIsDone
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.talk.together import as_one
 from core.desk.talk.understood import as_opened, in_own_words, matter, understood
@@ -58,7 +59,7 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
     if not any(one.isalnum() for one in text):
         return await show_help(visit, AskHelp())
     if (calls_it_off(text) or says_it_is_so(text)) and await visit.memberships():
-        return visit.told(NothingWaits())
+        return await nothing_waits_for(visit, agrees=says_it_is_so(text))
     scene = await scene_of(visit, text, replied_to)
     told = await understood(visit, text, scene.record.session if scene.record else None)
     if tells_every_part(told, scene):

@@ -19,6 +19,7 @@ from core.desk.commands import (
     RateEffort,
 )
 from core.desk.days import today_in
+from core.desk.joining.entry import ask_consent
 from core.desk.outcome import Outcome
 from core.desk.profile.abilities import keep_shown
 from core.desk.profile.conditions import keep_spared
@@ -337,8 +338,17 @@ async def nothing_hurt(visit: Visit, act: a.NothingHurt, scene: Scene) -> Outcom
     return visit.told(NothingSpared()) if await visit.memberships() else None
 
 
-async def nothing_waits(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
-    return visit.told(NothingWaits()) if await visit.memberships() else None
+async def nothing_waits(visit: Visit, act: a.Agrees | a.Declines, _: Scene) -> Outcome | None:
+    agrees = isinstance(act, a.Agrees)
+    return await nothing_waits_for(visit, agrees=agrees) if await visit.memberships() else None
+
+
+async def nothing_waits_for(visit: Visit, *, agrees: bool) -> Outcome:
+    """Who said no to notes before, and says yes now, is asked in full: consent is given to that alone."""
+    groups = await visit.memberships()
+    if agrees and groups and visit.private and not await visit.uow.consents.given(visit.person.id):
+        return await ask_consent(visit, groups[0].group_id)
+    return visit.told(NothingWaits())
 
 
 async def worries(visit: Visit, _: a.Worries, scene: Scene) -> Outcome | None:

@@ -5,12 +5,12 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from core.desk.joining.door import DOOR
-from core.desk.joining.entry import ENTRY, ask_entry_again
+from core.desk.joining.entry import CONSENT, ENTRY, ask_entry_again
 from core.desk.outcome import Outcome
 from core.desk.scores.bare_loads import SETTING_UP
 from core.desk.scores.whose import own_score
-from core.desk.talk.acts import as_other_matter
-from core.desk.talk.asked import ASKED_TWICE, KEPT_BY, OfScore, asked_in
+from core.desk.talk.acts import as_other_matter, carry_out
+from core.desk.talk.asked import ASKED_TWICE, KEPT_BY, WHILE_SCREENED, OfScore, asked_in
 from core.desk.talk.beside_answer import other_told, rest_beside
 from core.desk.talk.not_got import not_got
 from core.desk.talk.only_asked import as_question
@@ -23,7 +23,9 @@ from core.desk.talk.typed_meanwhile import (
     only_asks,
     reads_as_score,
     score_before_entry,
+    tells_age_asked_for,
 )
+from core.desk.talk.understood import in_own_words, matter
 from core.desk.versions.answers import ask_again, tell_answer
 from core.desk.visit import Visit
 from core.notation.body.limits import read_limits
@@ -73,9 +75,26 @@ class OpenOne:
         question = await visit.uow.questions.open_in(visit.chat)
         if question is None or question.kind == DOOR:
             return None
+        if question.kind == CONSENT:
+            return await self.consented(visit, question, text, session)
         asked = asked_in(question)
         if isinstance(asked, OfScore) and not is_said_of_score(asked, text, visit.person.id):
             return None
+        return await self.answered(visit, question, text, session)
+
+    async def consented(
+        self, visit: Visit, question: OpenQuestion, text: str, session: int | None
+    ) -> Outcome:
+        """What is told of oneself beside a yes counts from that on: `yes, and I have asthma`."""
+        done = await self.answered(visit, question, text, session)
+        told = [act for act in matter(in_own_words(text)) if act.act in WHILE_SCREENED]
+        if not told or not await visit.uow.consents.given(visit.person.id):
+            return done
+        kept, _ = await carry_out(visit, told, await scene_of(visit, text, session))
+        return (kept or Outcome()) + done
+
+    async def answered(self, visit: Visit, question: OpenQuestion, text: str, session: int | None) -> Outcome:
+        """As an answer, with what else it tells; the question once more where it is none."""
         beside = await self.more_than_answer(visit, question, text, session)
         if beside is not None:
             return beside
@@ -83,9 +102,11 @@ class OpenOne:
         if other is None:
             return await self.answer(visit, question, text, session)
         # `No pain` is no number of push-ups, whatever it looks like.
-        if other.says:
-            return await self.then_still_open(visit, question, other, asks=only_asks(text, question))
-        return await ask_again(visit, question.refs, "" if question.refs.get("again") else text)
+        if not other.says:
+            return await ask_again(visit, question.refs, "" if question.refs.get("again") else text)
+        if tells_age_asked_for(question, text):
+            return other + await self.answer(visit, question, text, session)
+        return await self.then_still_open(visit, question, other, asks=only_asks(text, question))
 
     async def more_than_answer(
         self, visit: Visit, question: OpenQuestion, text: str, session: int | None

@@ -13,7 +13,7 @@ from core.desk.versions.version import post_meant, session_meant
 from core.desk.visit import Visit
 from core.notation.part_labels import find_part
 from core.notation.scores import read_score
-from core.notation.talk.ages import read_age
+from core.notation.talk.ages import age_told, read_age
 from core.notation.talk.chat import is_beside_a_score, is_like_a_score
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scores.values import Doubt
@@ -66,6 +66,12 @@ async def reads_as_score(visit: Visit, text: str, session: int | None) -> bool:
 
 def is_age_asked_for(question: OpenQuestion, text: str) -> bool:
     return question.kind == SCREENING and not question.refs["answers"] and read_age(text) is not None
+
+
+def tells_age_asked_for(question: OpenQuestion, text: str) -> bool:
+    """With more beside it: `45, and I have asthma`."""
+    first = question.kind == SCREENING and not question.refs["answers"]
+    return first and age_told(text, asked=True) is not None
 
 
 async def score_before_entry(visit: Visit, text: str) -> Outcome:

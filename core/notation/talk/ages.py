@@ -20,6 +20,11 @@ _AGE_ASKED = re.compile(
     r"|rounds?\b|min|sec|hours?\b|in\b|into\b|down\b|short\b|%))",
     re.IGNORECASE,
 )
+# The number alone, before all else that is told: `45, and I have asthma`.
+_AGE_FIRST = re.compile(
+    r"^\W*(?:yes\W+)?(?P<years>[0-9]{1,3})(?: years?(?: old)?| yo)?(?=\s*[,.;!](?!\d)|\s+(?:and|but)\b)",
+    re.IGNORECASE,
+)
 _OF_AGE, _OLDEST = 18, 120
 # `I'm 16 reps in` and `I'm 12 kg lighter` are no ages: behind the number stands the end, or what goes on about oneself.
 _MINOR = re.compile(
@@ -51,7 +56,7 @@ def age_told(text: str, *, asked: bool = False) -> bool | None:
     """
     words = text.replace("\u2019", "'")
     alone, amid = read_age(text), _AGE_AMID.search(words)
-    loosely = _AGE_ASKED.search(words) if asked and amid is None else None
+    loosely = _AGE_ASKED.search(words) or _AGE_FIRST.match(words) if asked and amid is None else None
     if alone is None and amid is None and loosely is None and _ADULT.search(words):
         return True
     if alone is not None or (amid is None and loosely is None):

@@ -1,4 +1,6 @@
-"""What a newcomer has to train with: typed, ticked, weighed or not."""
+"""What a newcomer has to train with: typed, ticked, weighed or not; and what they tell beside a yes."""
+
+from tests.acceptance.people import start_link
 
 
 async def test_equipment_in_pounds_is_answered_in_pounds(crew, ilse, posted):
@@ -105,3 +107,27 @@ async def answers(person, things):
         elif message.all_buttons:
             await person.presses(message.all_buttons[0].label, on=message)
     raise AssertionError("no version after twelve messages")
+
+
+async def test_what_is_told_beside_a_yes_and_an_age_is_kept(crew):
+    tove = await crew.room.person("Tove")
+    await tove.joins(crew.group)
+    await tove.opens(await start_link(crew.group))
+    await tove.hears("May I keep these notes?")
+    await tove.says("yes, and I have asthma")
+    await tove.hears("keep in mind: asthma")
+    await tove.hears("Are you 18 or older?")
+    await tove.says("45, and a dodgy knee")
+    await tove.hears("keep in mind: sore knee")
+    await tove.hears("Have you lately had any of these")
+
+
+async def test_whoever_said_no_and_says_yes_later_is_asked_in_full(crew):
+    per = await crew.room.person("Per")
+    await per.joins(crew.group)
+    await per.opens(await start_link(crew.group))
+    await per.hears("May I keep these notes?")
+    await per.says("nope")
+    await per.hears("I keep nothing")
+    await per.says("ok yes then, i got 2 x 10kg dbs")
+    await per.hears("May I keep these notes?")
