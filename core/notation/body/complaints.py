@@ -12,9 +12,9 @@ from core.notation.body.sides import joints_in, read_sides
 from core.notation.text import plain
 
 _OVER = re.compile(
-    r"\b(?:is|are|feels?|'s) (?:(?:all|completely|totally|quite|now) )*(?:fine|ok|okay|good|healed|well)\b"
-    r"|\b(?:doesn't|does not|don't|no longer|not) (?:hurts?|hurting|ache|painful|sore)\b|\bstopped hurting\b"
-    r"|\bno (?:more )?pain\b|\b(?:has |have |is )?healed\b"
+    r"\b(?:is|are|was|were|feels?|felt|'s) (?:(?:all|completely|totally|quite|now) )*(?:fine|ok|okay|good"
+    r"|healed|well)\b|\b(?:doesn't|does not|don't|no longer|not) (?:hurts?|hurting|ache|painful|sore)\b"
+    r"|\bstopped hurting\b|\bno (?:more )?pain\b|\b(?:has |have |is )?healed\b"
 )
 # Of what was told of before, with no word of what it is; `it's fine` alone may be said of anything.
 _IT_IS = (
@@ -31,7 +31,8 @@ _ALL_OVER = re.compile(
     _IT_IS
     + r"(?:(?:fine|ok|okay|good|well|great|grand)\W+(?:again|now)|healed|gone|settled|normal again)"
     + _ENDS
-    + r"|^it (?:doesn'?t|does not|no longer|stopped) hurt(?:s|ing)? ?(?:any ?more|now|at all any ?more)?\W*$"
+    + r"|^it (?:doesn'?t|does not|no longer|stopped) hurt(?:s|ing)?"
+    r" ?(?:any ?more|now|at all|tho|though|really|at all any ?more)?\W*$"
 )
 _BETTER = re.compile(_IT_IS + "(?:better|improving|improved|less)" + _ENDS)
 _HEDGED = re.compile(

@@ -54,6 +54,9 @@ _AT_SOMETHING: Final = re.compile(
 WELL: Final = re.compile(r"\b(?:fine|ok|okay|good|better|healed|great|grand|happy|sorted)\b")
 _NO_BETTER: Final = re.compile(
     r"\b(?:not|(?:is|are)n'?t|no)(?: (?:any|much|really|getting|feeling|at all|a lot))* better\b"
+    r"|\b(?:not|(?:is|are|was|were)n'?t)(?: (?:so|that|too|very|really|all|quite))*"
+    r" (?:good|great|fine|well|ok|okay|happy|hot)\b"
+    r"|\bnot (?:so|really)\W*$"
 )
 _DENIED: Final = re.compile(
     r"\b(?:no|not|never|if|without|(?:is|are|was|were|do|does|did|has|have|ca|wo)n'?t)\b"

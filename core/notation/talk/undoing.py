@@ -24,7 +24,7 @@ _UNDO: Final = re.compile(
 )
 _OFF: Final = (
     r"(?:delete|remove|erase|scrap|wipe|drop|undo|cancel|withdraw|get rid of|take (?:off|down|out|away|back)"
-    r"|take\b(?=.{0,30}\b(?:off|down|out|away|back)\b)|don't count|do not count)"
+    r"|take\b(?=.{0,30}\b(?:off|down|out|away|back)\b)|don'?t count|do not count)"
 )
 _SCORE: Final = re.compile(
     rf"\b{_OFF}\b.{{0,30}}\b(?:scores?|results?|(?<!next )(?<!this )(?<!every )times?|entry|numbers?)\b"
