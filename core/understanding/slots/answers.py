@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Final, NamedTuple
 
 from core.understanding.slots.abilities import surely_can
-from core.understanding.slots.body import surely_hurts, surely_well
+from core.understanding.slots.body import surely_hurts, surely_weighs, surely_well
 from core.understanding.slots.days import surely_short
 from core.understanding.slots.exchanged import surely_came_or_went, surely_went
 from core.understanding.slots.stretch import Stretch
@@ -17,6 +17,7 @@ _PLAINLY: Final[Mapping[str, Callable[[Stretch], bool]]] = {
     "hurt": surely_hurts,
     "well_again": surely_well,
     "lost": surely_went,
+    "weighs": surely_weighs,
     "can": surely_can,
     "got": surely_came_or_went,
     "has_minutes": surely_short,

@@ -1,6 +1,7 @@
 """Parts of the body, what to leave out, conditions and signs, out of a stretch."""
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from core.athletes.limits import limit
 from core.notation.body.complaints import read_complaint
@@ -17,6 +18,8 @@ from core.understanding.values import Context
 _NEAR = 5
 _DENIED_WITHIN = 4
 _NO_CONTEXT = Context()
+_WEIGH = frozenset({("i", "weigh"), ("i", "weighed")})
+_LIGHTEST_KG, _HEAVIEST_KG = 30, 250
 
 
 def joints(stretch: Stretch, *, loosely: bool = True) -> tuple[str, ...]:
@@ -56,6 +59,14 @@ def surely_well(stretch: Stretch) -> bool:
     """Whether it says of the speaker's own body that something is fine, and nothing that isn't."""
     told = read_complaint(stretch.said)
     return told is not None and told.kind == "over"
+
+
+def surely_weighs(stretch: Stretch) -> bool:
+    """`I weigh 82`: one number that a body may weigh, said of the speaker."""
+    words = stretch.words
+    says_so = any(pair in _WEIGH for pair in pairwise(words))
+    numbers = stretch.quantities("number", "load")
+    return says_so and len(numbers) == 1 and _LIGHTEST_KG <= numbers[0].value <= _HEAVIEST_KG
 
 
 def conditions(stretch: Stretch) -> tuple[str, ...]:
