@@ -109,6 +109,7 @@ class Demand(StrEnum):
     FACE_DOWN = "face-down"  # belly towards the floor and close to it
     HANGING = "hanging"
     UPSIDE_DOWN = "upside-down"
+    HEAD_LOW = "head-low"  # the head hangs below the hips
     BALANCE = "balance"
     BREATH_HOLDING = "breath-holding"
     FAST_LOAD = "fast-load"  # a weight caught or turned round in motion

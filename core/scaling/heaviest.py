@@ -17,7 +17,7 @@ BREATHING_SHARE = 0.66
 BACK_SHARE = 0.7
 # What the coach calls light is half of what they surely do so often, and a third under a cap on their effort; what is
 # sore under such a cap is only moved, ten times in place of a heavy few (estimates).
-LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 0.35, 1 / 6, 10.0
+LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 0.35, 1 / 3, 10.0
 LIGHT_OF_ALL = 2 / 3
 # Whoever goes easy does at least so many in place of a heavy few, with so much of what they surely hold so often.
 EASY_REPS, EASY_OF_SHOWN = 8.0, 0.7
@@ -102,7 +102,7 @@ def _filled_kg(athlete: Athlete, way: Way, grip: Grip) -> float:
     is_swung = way.movement.pattern is Pattern.HINGE and bool(way.demands & FAST)
     swung = max(SWUNG_KG, EASY_FILL * loads[0].value) if is_swung else inf
     share = EASY_FILL if athlete.goes_easy(way) else FIRST_FILL
-    return min(swung, share * loads[0].value if athlete.is_new else inf)
+    return min(swung, max(share * loads[0].value, loads[-1].value) if athlete.is_new else inf)
 
 
 def _share_of_once(athlete: Athlete, plan: LinePlan, way: Way, grip: Grip) -> float:
