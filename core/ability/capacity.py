@@ -14,12 +14,12 @@ from core.ability.demand import load_moved
 from core.ability.evidence import DONE, MOST_TESTS, Shown, sets_of, tests_of
 from core.ability.kinship import (
     DAY_TO_DAY,
-    ELSEWHERE,
     FAILED,
     PATTERN,
     Belief,
     Kin,
     Seen,
+    elsewhere,
     kin_of,
     of_pattern,
     shared,
@@ -275,7 +275,7 @@ class Capacity:
     def _expected(self, movement: Movement, kin: Kin) -> Base:
         """Of all of a family that weren't tested themselves: from the norms, and what was done of other movements."""
         shown = self._shown_of(kin.pattern)
-        near = kin if shown.tests or kin.limits else ELSEWHERE[kin.referred]
+        near = kin if shown.tests or kin.limits else elsewhere(kin)
         above, spreads, sure = self._from_others(near, kin.pattern)
         base = self._bases[kin.family] = Base(
             exp(above + self._norm(movement.pattern).log_strength) * self.body_mass_kg,

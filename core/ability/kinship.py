@@ -27,6 +27,14 @@ OF_VARIANT: dict[str, float] = {Pattern.SQUAT: 0.06, Pattern.LUNGE: 0.06}
 LIFT = 0.08
 LIFT_VARIANT = 0.05
 
+# What the same muscles do in two patterns speaks of both: such a share of the variance of each (estimate).
+NEIGHBOURS: tuple[frozenset[str], ...] = (
+    frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE}),
+    frozenset({Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH, Pattern.DIP, Pattern.INVERSION}),
+    frozenset({Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL}),
+)
+NEIGHBOURLY = 0.7
+
 # From day to day, and of what somebody could not do once: they may have been near it.
 DAY_TO_DAY = 0.05
 FAILED = 0.10
@@ -100,19 +108,26 @@ def of_pattern(pattern: str) -> Kin:
     return Kin(pattern, "", "", referred=True, reference=True, family=family, ratio=1.0, k=None, loaded=True)
 
 
-# Of patterns in which nothing was done: such as the norms are of, and others.
-ELSEWHERE = {
-    referred: Kin(
-        "", "", "", referred=referred, reference=True, family=("", referred), ratio=1.0, k=None, loaded=False
+def elsewhere(kin: Kin) -> Kin:
+    """What stands for the pattern of a way where nothing of it was done: such as the norms are of, or another."""
+    return Kin(
+        kin.pattern,
+        "",
+        "",
+        referred=kin.referred,
+        reference=True,
+        family=(kin.pattern, kin.referred),
+        ratio=1.0,
+        k=None,
+        loaded=False,
     )
-    for referred in (False, True)
-}
 
 
 def shared(one: Kin, other: Kin, person: float) -> float:
     """Covariance of two abilities' ln S; `person` is the variance of what all of them share."""
     if one.pattern != other.pattern:
-        return person
+        near = any(one.pattern in group and other.pattern in group for group in NEIGHBOURS)
+        return person + (NEIGHBOURLY * PATTERN**2 if near else 0.0)
     variance = person + PATTERN**2
     movement, variant = OF_MOVEMENT.get(one.pattern, MOVEMENT), spread_of_variant(one.pattern)
     lifts = one.loaded and other.loaded
