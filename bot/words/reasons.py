@@ -177,6 +177,7 @@ AT_HOME = frozenset({"chair", "table", "stairs"})
 PLAIN = {
     Because.SKILL: "You haven't told me that you do this one, so we start a step before it",
     Because.LIGHT_DUTY: "Easier on purpose, so that plenty is left in you at the end",
+    Because.ON_THE_FEET: "Done standing, so that you needn't get down and up in every round",
     Because.ONE_SETTING: "One setting for the whole block, so that you needn't change it in between",
     Because.BEST_FIT: "Of what you have, this fits best here",
     Because.NOTED: "Lighter for now: your coach noted something about how you do this",

@@ -16,7 +16,7 @@ PUSH_UPS_FOR_UPSIDE_DOWN = 8
 PUSH_UPS_FOR_LOW_HANDS = 8
 OLD = 65
 OLD_FOR_THE_UNUSED = 40
-SENIOR_FROM, FRAIL_FROM = 60, 75
+FRAIL_FROM = 75
 LONG_OFF = 26
 HEAVY_KG = {Sex.MALE: 110, Sex.FEMALE: 95, None: 105}
 
@@ -40,7 +40,6 @@ class Gates:
         unused = profile.experience == "new" or (profile.weeks_off or 0) >= LONG_OFF
         self._is_new = profile.experience == "new"
         old = age >= OLD or (unused and age >= OLD_FOR_THE_UNUSED)
-        self.is_senior = age >= SENIOR_FROM
         self.is_old = age >= FRAIL_FROM and profile.experience != "trained"
         self.may_pound = not old and (mass is None or mass < HEAVY_KG[profile.sex])
         self._shown = {one.movement for one in profile.evidence if one.reps != 0} | {

@@ -130,8 +130,9 @@ def goes_down(way: Way, athlete: Athlete) -> bool:
 def goes_down_again(way: Way, athlete: Athlete) -> bool:
     """Whether in rounds without a rest it would be down and up again for whoever mustn't fall.
 
-    Or is of an age, and has what rules that out.
+    Or has what rules that out, or is heavy or no more young and new to it.
     """
     if not way.demands & DOWN:
         return False
-    return athlete.is_frail or (athlete.gates.is_senior and bool(athlete.ruled_out & UP_AND_DOWN))
+    learns = athlete.is_new and not athlete.gates.may_pound
+    return athlete.is_frail or learns or bool(athlete.ruled_out & UP_AND_DOWN)

@@ -42,7 +42,7 @@ ABOUT_HALF = 0.45
 SOON_BROKEN = log(3)
 
 # Down and up again in every round is so many times as bad for whoever had better not.
-FLOOR_AGAIN = 2
+FLOOR_AGAIN = 3
 
 # A run that a limit lightens goes at so much of its breath: a jog (estimate).
 GENTLY = 0.7

@@ -7,6 +7,7 @@ from core.movements.values import Hold
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import Barrier
 from core.scaling.breath import is_out_of_reach
+from core.scaling.careful import DOWN, goes_down_again
 from core.scaling.fit import ABOUT, Task, fit, hopeful, is_heavy
 from core.scaling.gear import Load
 from core.scaling.heaviest import meant_kg, most_kg
@@ -52,7 +53,8 @@ def _obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None) -> Obs
         return missing
     if barrier is not None:
         return Obstacle(*barrier)
-    ability = _too_much(plan, athlete)
+    up = _stays_up(plan, athlete, option)
+    ability = Obstacle(Because.ON_THE_FEET) if up else _too_much(plan, athlete)
     if not written.variant.holds or _is_owned(plan, athlete) or _is_among_what_is_there(plan, option):
         return ability
     return _lacking_or(ability, plan, athlete, option)
@@ -74,6 +76,13 @@ def _is_left_for_a_limit(plan: LinePlan, athlete: Athlete, option: Option | None
     """Whether another way is done that leaves what a limit would rather leave."""
     way = None if option is None else option.way
     return athlete.shuns(plan.ways[0]) and way is not None and not athlete.shuns(way)
+
+
+def _stays_up(plan: LinePlan, athlete: Athlete, option: Option | None) -> bool:
+    """Whether what is written on the floor is done standing, so that nobody gets down and up in every round."""
+    way = None if option is None else option.way
+    down = plan.breathless and goes_down_again(plan.ways[0], athlete)
+    return down and way is not None and not way.demands & DOWN
 
 
 def _comes_first(barrier: Barrier) -> bool:

@@ -33,6 +33,7 @@ class Because(StrEnum):
     NOT_OWNED = "not_owned"  # what is written needs a thing, or a load, that isn't there
     NOT_ASKED = "not_asked"  # the same, of somebody who wasn't asked yet what is there
     LIMIT = "limit"  # a limit rules it out
+    ON_THE_FEET = "on_the_feet"  # down and up again in every round is better left
     SPACE = "space"  # the place doesn't allow it
     SKILL = "skill"  # not shown yet
     TOO_HEAVY = "too_heavy"

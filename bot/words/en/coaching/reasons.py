@@ -17,6 +17,7 @@ _WHY: Final = {
     Because.TOO_HEAVY: "what you wrote would be too much in a row for {name}, by what I know",
     Because.TOO_OFTEN: "what you wrote would be too much for {name} with these rests",
     Because.TOO_LIGHT: "what {name} has is light for this",
+    Because.ON_THE_FEET: "{name} had better not get down and up in every round",
     Because.ONE_SETTING: "{name} has one thing to set for the whole block",
     Because.BEST_FIT: "of what {name} has this fits best",
     Because.UNTESTED: "nobody knows yet what {name} can do here, so it starts low",
