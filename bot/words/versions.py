@@ -14,7 +14,7 @@ from bot.words.things import label_of
 from core.athletes.values import Easing, Side
 from core.desk.reference import catalogue, limit
 from core.measures import AmountUnit, MassUnit, as_marked, in_words
-from core.movements.values import Variant
+from core.movements.values import Pattern, Variant
 from core.scaling.values import (
     Because,
     Caution,
@@ -99,12 +99,18 @@ def _on_sides(line: VersionLine) -> str:
 
 
 def _at_their_pace(label: str, line: VersionLine) -> tuple[str, str | None]:
-    """A brisk walk that the coach wants easy is an easy walk: the label and the words that are left beside it."""
+    """What the coach wants easy is called so where it stands in, too: the label and the words that are left beside it.
+
+    A brisk walk is an easy walk then.
+    """
     told = line.notes.split("; ") if line.notes else []
-    if not label.startswith(BRISK) or not (EASY in told or EASY in line.written.lower().split()):
-        return label, line.notes
-    left = [one for one in told if one != EASY]
-    return f"{EASY} {label.removeprefix(BRISK)}", "; ".join(left) or None
+    wanted = EASY in told or EASY in line.written.lower().split()
+    if wanted and label.startswith(BRISK):
+        left = [one for one in told if one != EASY]
+        return f"{EASY} {label.removeprefix(BRISK)}", "; ".join(left) or None
+    is_lost = wanted and EASY not in told and not any(word in label.split() for word in (EASY, GENTLY))
+    goes = catalogue().movement(line.movement).pattern is Pattern.TRAVEL
+    return (f"{EASY} {label}" if is_lost and goes else label), line.notes
 
 
 def _beside(line: VersionLine, notes: str | None) -> str:
@@ -194,7 +200,7 @@ def _filled(label: str, load: str, count: int | None) -> str:
 
 # From so many on nobody counts in seconds.
 WHOLE_MINUTES = range(2, 600)
-BRISK, EASY = "brisk ", "easy"
+BRISK, EASY, GENTLY = "brisk ", "easy", "gently"
 # Shares in percent.
 SHARES = {50: "Half", 67: "About two thirds", 75: "Three quarters"}
 WHY_LESS = {

@@ -13,6 +13,8 @@ KEPT = {BlockKind.WARM_UP, BlockKind.COOL_DOWN}
 # Amounts that are done once are told in such steps.
 ROUND_TO = {AmountUnit.METRES: 50, AmountUnit.SECONDS: 5}
 MINUTE, LONG_S = 60, 180
+# Of so many minutes people take off five at a time.
+MANY_S, BY_FIVES = 1200, 300
 
 
 class Cut(Value):
@@ -60,9 +62,18 @@ def _eased(block: Block, share: float) -> Block:
         return block.model_copy(update={"scheme": tuple(_part(reps, share) for reps in block.scheme)})
     if block.rounds is not None and block.rounds > 1:
         return block.model_copy(update={"rounds": _part(block.rounds, share)})
-    if block.kind in KEPT or block.format in {Format.FOR_TIME, Format.TIME_TRIAL}:
+    if (
+        block.kind in KEPT
+        or block.format in {Format.FOR_TIME, Format.TIME_TRIAL}
+        or _is_one_long_piece(block)
+    ):
         return block.model_copy(update={"lines": _less(block.lines, share)})
     return block
+
+
+def _is_one_long_piece(block: Block) -> bool:
+    """Whether it is ten easy minutes of something, or the like."""
+    return all(line.unit is AmountUnit.SECONDS and (line.amount or 0) >= LONG_S for line in block.lines)
 
 
 def _minutes(block: Block, minutes: float, share: float) -> float:
@@ -91,7 +102,7 @@ def _amount(line: Line, amount: float | None, share: float) -> float | None:
     if amount is None:
         return None
     minutes = line.unit is AmountUnit.SECONDS and amount >= LONG_S
-    step = MINUTE if minutes else ROUND_TO.get(line.unit, 1)
+    step = (BY_FIVES if amount >= MANY_S else MINUTE) if minutes else ROUND_TO.get(line.unit, 1)
     return float(max(step * round(amount * share / step), min(step, amount)))
 
 

@@ -4,7 +4,8 @@ from collections.abc import Iterator, Sequence
 from math import inf
 
 from core.scaling.athlete import Athlete
-from core.scaling.charging import is_light_enough, is_of_another_line
+from core.scaling.by_person import is_of_another_line
+from core.scaling.charging import is_light_enough
 from core.scaling.costs import Charge
 from core.scaling.gear import Load
 from core.scaling.heaviest import heaviest_beside, most_kg

@@ -6,8 +6,9 @@ from typing import NamedTuple
 
 from core.movements.values import Demand
 from core.scaling.athlete import Athlete
+from core.scaling.by_person import of_the_day
 from core.scaling.careful import is_for_speed
-from core.scaling.charging import chooses_its_load, of_amount, of_effort, of_load, of_the_day
+from core.scaling.charging import chooses_its_load, of_amount, of_effort, of_load
 from core.scaling.costs import Charge
 from core.scaling.enough import (
     careful_of,

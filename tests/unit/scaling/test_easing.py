@@ -40,6 +40,7 @@ def cut(text, easing=EASY_WEEK):
             "3 rounds, no clock:\n10 air squats\nthen 10 minutes walk",
             ["Not for time", "2 rounds", "10 air squats", "Cash-out: 7 min walk"],
         ),
+        ("30 min easy ride", ["Not for time", "20 min easy ride"]),
         (
             "AMRAP 15\nbuy-in: 400 m run\n10 burpees",
             ["As many rounds as possible in 10 min", "Buy-in: 250 m run", "10 burpees"],

@@ -2,8 +2,10 @@
 
 import pytest
 
+from core.ability.capacity import Capacity
 from core.athletes.circumstances import in_circumstances
 from core.athletes.values import Pregnancy
+from core.movements.lookup import catalogue
 from tests.unit.scaling.people import athlete, did, lines, only_line
 
 ROUNDS = "4 rounds for time\n10 pull-ups\n20 air squats"
@@ -69,3 +71,15 @@ def test_both_of_a_pair_are_lifted():
     who = athlete(owns=["2x dumbbell 3 5", "chair"], limits=("joint-replacement",), birth_year=1956)
     line = lines("AMRAP 15\n8 burpees\n12 kettlebell swings @ 16 kg", who)[1]
     assert (line.movement, line.count, line.load_kg) == ("deadlift", 2, 5)
+
+
+def test_push_ups_tell_more_of_a_press_overhead_than_of_a_squat():
+    def times_stronger(way):
+        movement, variant = catalogue().variant(way)
+        strong, usual = (
+            Capacity(athlete(tests=tests), catalogue()).of(movement, variant, way).strength_kg
+            for tests in ([did("push-up", 40)], [])
+        )
+        return strong / usual
+
+    assert times_stronger("overhead press/standing") > times_stronger("goblet squat/front") > 1

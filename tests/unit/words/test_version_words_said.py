@@ -88,6 +88,8 @@ def test_what_may_be_done_instead_is_told_to_whoever_has_it(owns, told):
 def test_what_stands_in_for_something_easy_is_easy():
     (line,) = lines("10 minutes easy bike or walk", athlete())
     assert what_words(line, MassUnit.KG) == "10 min easy walk"
+    (line,) = lines("10 minutes easy bike or walk", athlete(limits=("seated",), owns=["wheelchair"]))
+    assert what_words(line, MassUnit.KG) == "10 min easy wheelchair push"
 
 
 def test_a_line_is_told_in_the_units_of_what_is_in_the_hands():
