@@ -29,7 +29,7 @@ LIFT_VARIANT = 0.05
 
 # What the same muscles do in two patterns speaks of both: such a share of the variance of each (estimate).
 NEIGHBOURS: tuple[frozenset[str], ...] = (
-    frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE}),
+    frozenset({Pattern.SQUAT, Pattern.HINGE}),
     frozenset({Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH, Pattern.DIP, Pattern.INVERSION}),
     frozenset({Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL}),
 )
