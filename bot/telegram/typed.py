@@ -1,19 +1,21 @@
 """What is typed in place of a tap: the buttons under what was last said, or under the one that is replied to."""
 
-from collections.abc import Awaitable, Callable, Sequence
+from collections.abc import Awaitable, Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
+from itertools import chain
 from typing import Final
 
 from bot.telegram.buttons import unpack
 from bot.telegram.heard import Heard, Press
 from bot.telegram.seals import Seal
 from core.desk.coached import coached_ids
-from core.desk.commands import Command
+from core.desk.coaching.commands import SeeNeeds, SeeSession, SeeWhoGetsWhat
+from core.desk.commands import Command, SeeBoard, SeeScores
 from core.desk.outcome import Outcome, Say
 from core.desk.post_office import Offer
 from core.desk.talk.says import StillOpen
-from core.desk.talk.tapping import tapped, yes_among, yes_or_no
+from core.desk.talk.tapping import bare, tapped, yes_among, yes_or_no
 from core.desk.talk.undoing import asks_to_undo, undoing
 from core.desk.visit import Visit
 from core.errors import Refusal
@@ -27,6 +29,9 @@ LATELY: Final = 2
 # So long, and behind so many other things, what was asked is still on somebody's mind (estimate).
 ON_THE_MIND: Final = timedelta(hours=1)
 ASKED_LATELY: Final = 3
+# What only shows something may be named long after its button was in view.
+SHOWS: Final = (SeeNeeds, SeeWhoGetsWhat, SeeSession, SeeBoard, SeeScores)
+SEEN_LATELY: Final = 8
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +68,12 @@ class Typed:
         if found:
             is_for_all = yes_or_no(heard.text) is not None and bool(await coached_ids(visit))
             return tuple(reversed(found)) if is_for_all else found[:1]
-        lately = await visit.uow.outbox.offered_lately(visit.chat, visit.now - STANDS, LATELY)
+        earlier = await visit.uow.outbox.offered_lately(visit.chat, visit.now - STANDS, SEEN_LATELY)
+        named = [self.opened(data, visit) for data in named_in(heard.text, chain.from_iterable(earlier))]
+        look = next((one for one in named if isinstance(one, SHOWS)), None)
+        if look:
+            return (Tap(look),)
+        lately = earlier[:LATELY]
         undone = asks_to_undo(heard.text) and undoing(
             [[self.opened(data, visit) for data in one.buttons.values()] for said in lately for one in said]
         )
@@ -86,6 +96,16 @@ class Typed:
                 said = Say(visit.chat, StillOpen(keys=tuple(reversed(keys))), replies_to=one.message_id)
                 return Outcome((said,))
         return Outcome()
+
+
+def named_in(text: str, shown: Iterable[Offer]) -> Iterator[str]:
+    """What lies behind the buttons whose very words these are, the newest first."""
+    return (
+        data
+        for one in shown
+        for label, data in one.buttons.items()
+        if bare(label) and bare(label) == bare(text)
+    )
 
 
 async def can_be_done(visit: Visit, command: Command, carry: Carry) -> bool:

@@ -139,3 +139,15 @@ async def test_what_is_set_for_a_day_may_be_left_where_it_was_to_be_dropped(crew
     await crew.coach.says("no")
     await crew.coach.hears("it stays as it is")
     await crew.coach.hears_nothing()
+
+
+async def test_what_only_shows_is_named_by_its_button_long_after_it_was_in_view(crew):
+    bo = await crew.has("Bo")
+    await crew.gets()
+    await answers_what_is_asked(bo)
+    await crew.coach.says("Friday\nAMRAP 10\n10 push-ups\n200 m run")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("class every Tuesday 19:00 for an hour")
+    await crew.coach.hears("Here's how I read your class")
+    await crew.coach.says("who gets what?")
+    assert "I didn't get" not in (await crew.coach.hears("")).text
