@@ -218,7 +218,9 @@ def _way_of_intervals(block: Block) -> Way:
         return Way.COUNTS
     if all(line.load_rule and line.load_rule.leaves_load_open for line in block.lines):
         return Way.LOAD  # how heavy is theirs to find
-    if block.work_s or AmountUnit.SECONDS in units or any(line.amount is None for line in block.lines):
+    if block.work_s or any(line.amount is None for line in block.lines):
+        return Way.COUNTS
+    if AmountUnit.SECONDS in units and not (block.every_s and len(units) > 1):
         return Way.COUNTS
     if units == {AmountUnit.METRES} or not block.every_s:
         return Way.SPLITS

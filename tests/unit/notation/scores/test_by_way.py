@@ -10,7 +10,7 @@ from core.notation.boards.session import read_session
 from core.notation.scores import read_score
 from core.scores.ranking import rank
 from core.scores.values import Entry
-from core.scores.ways import Way, way_of
+from core.scores.ways import Way, likes, way_of
 from tests.corpus.judge import cases, judge_replies
 
 TABLE = Path(__file__).parents[3] / "corpus" / "building" / "scores" / "ways.jsonl"
@@ -83,3 +83,11 @@ def test_what_people_write_ranks_as_scipy_ranks_what_they_did(board, told):
     assert [ranks[words] for words, _ in told] == [
         int(one) for one in rankdata([key for _, key in told], method="min")
     ]
+
+
+def test_fixed_work_every_minute_is_held_or_not_whatever_one_of_it_is_counted_in():
+    session = read_session(
+        "EMOM 12\nmin 1: 150 m run\nmin 2: 12 thrusters\nmin 3: 30 s hollow hold", catalogue()
+    ).session
+    assert likes(session.blocks[0])[0] == "all 12"
+    assert read_score("all rounds done", session).score.value == 12
