@@ -5,6 +5,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import lru_cache
 from typing import Final
 
+from core.measures import KG_PER_POUND
 from core.notation.scores.lines_told import count_of, first_named, in_a_round
 from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
@@ -68,6 +69,7 @@ def _of_score(score: Score, block: Block) -> Iterator[float]:
         score.reps,
         score.seconds,
         score.load_kg,
+        score.load_kg and score.load_kg / KG_PER_POUND,
         len(score.sets),
         sum(score.sets),
         *score.sets,

@@ -16,7 +16,7 @@ _WORD: Final = re.compile(r"[a-z][a-z'-]+")
 _SHORTEST: Final = 3
 # A letter alone names a part where another part is named too; `a` is mostly a word.
 _LETTER: Final = re.compile(r"(?:^|[.;,/|!]\s+)(?:and |then )*(?P<letter>[b-h]|a(?=\s[0-9]))\s(?=\S)")
-_CUT: Final = re.compile(r"[,;|/\n]|\.(?=\s)|\b(?:and then|then|(?<!rounds )(?<!rds )and)\b", re.IGNORECASE)
+_CUT: Final = re.compile(r"[,;|/\n&]|\.(?=\s)|\b(?:and then|then|(?<!rounds )(?<!rds )and)\b", re.IGNORECASE)
 _DIGIT: Final = re.compile(r"[0-9]")
 # What a part may be called by its format, and no other part is.
 _CALLED: Final = {
@@ -60,7 +60,7 @@ def _piece_by_piece(words: str, session: Session) -> Iterator[tuple[Told, ...]]:
     """`deadlift 120, then 5 rounds and 4 burpees`: each piece names its part, or goes on about the one before."""
     told: dict[int, str] = {}
     block: int | None = None
-    for piece in _pieces(words):
+    for piece in pieces_of(words):
         named = {one.block for one in _mentioned(piece, session)}
         block = named.pop() if len(named) == 1 else block
         if named or block is None:
@@ -77,7 +77,7 @@ def blocks_named(words: str, session: Session) -> frozenset[int]:
 
 def in_order(words: str, session: Session) -> Iterator[tuple[Told, ...]]:
     """As many pieces with a number as there are parts, one for each."""
-    pieces, scored = _pieces(words), _scored(session)
+    pieces, scored = pieces_of(words), _scored(session)
     if len(pieces) == len(scored) > 1 and not list(_found(words, session)):
         yield tuple(Told(_part(block, session), piece) for block, piece in zip(scored, pieces, strict=True))
 
@@ -149,7 +149,7 @@ def _names(block: Block) -> frozenset[str]:
 
 def _beside(words: str, named: int, session: Session) -> Iterator[tuple[Told, ...]]:
     """One part is named; a piece without its name is of another."""
-    pieces = _pieces(words)
+    pieces = pieces_of(words)
     theirs = [bool(list(_found(piece, session))) for piece in pieces]
     if len(pieces) == 2 and theirs.count(True) == 1:  # noqa: PLR2004 - one that is named and one that isn't
         yield tuple(
@@ -158,7 +158,7 @@ def _beside(words: str, named: int, session: Session) -> Iterator[tuple[Told, ..
         )
 
 
-def _pieces(words: str) -> list[str]:
+def pieces_of(words: str) -> list[str]:
     return with_what_follows(_CUT.split(words))
 
 

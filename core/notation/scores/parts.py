@@ -1,15 +1,16 @@
 """The scores of several parts told at once: `6+3 first part, 80 cals second`."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import chain
 from typing import Final, NamedTuple
 
 from core.measures import MassUnit
-from core.notation.part_labels import Told, by_parts
+from core.notation.part_labels import Part, Told, by_parts
 from core.notation.part_places import block_of
 from core.notation.scores.accounted import is_of_part
 from core.notation.scores.loads import heaviest
-from core.notation.scores.part_names import by_names, in_order
+from core.notation.scores.part_names import by_names, in_order, pieces_of
 from core.notation.scores.reading import LONGEST_SCORE, is_said_of, read_score
 from core.notation.scores.said import told
 from core.notation.scores.spoken import in_digits
@@ -44,7 +45,13 @@ def read_parts(text: str, session: Session, unit: MassUnit = MassUnit.KG) -> tup
     Of a part that is only `done` nothing is kept, so that it's asked about.
     """
     words = ", ".join(plain(line) for line in text[:LONGEST_SCORE].splitlines())
-    for one_way in (*by_parts(words), *by_names(words, session), *in_order(words, session)):
+    ways = (
+        by_parts(words),
+        by_names(words, session),
+        in_order(words, session),
+        in_any_order(words, session, unit),
+    )
+    for one_way in chain.from_iterable(ways):
         blocks = _blocks_of(one_way, session)
         if len(set(blocks)) != len(one_way) or None in blocks:
             continue
@@ -56,6 +63,20 @@ def read_parts(text: str, session: Session, unit: MassUnit = MassUnit.KG) -> tup
         if found and all(one.read.sure for one in found) and not _is_some_left(found, session):
             return tuple(sorted(found, key=lambda one: one.read.block))
     return ()
+
+
+def in_any_order(words: str, session: Session, unit: MassUnit) -> Iterator[tuple[Told, ...]]:
+    """`12:10 and 35 lb`: each piece is surely a score of one part, and of no other."""
+    scored = [at for at, block in enumerate(session.blocks) if block.scored]
+    pieces = pieces_of(words)
+    if not 1 < len(pieces) <= len(scored):
+        return
+    fits = [[at for at in scored if read_score(one, session, at, unit).sure] for one in pieces]
+    if all(len(one) == 1 for one in fits):
+        yield tuple(
+            Told(Part(scored.index(at) + 1, of_scored=True), piece)
+            for (at,), piece in zip(fits, pieces, strict=True)
+        )
 
 
 def _is_some_left(found: Sequence[PartScore], session: Session) -> bool:

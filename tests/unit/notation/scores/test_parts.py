@@ -1,5 +1,7 @@
 """Several parts' scores in one message."""
 
+from itertools import permutations, product
+
 import pytest
 
 from core.movements.lookup import catalogue
@@ -127,3 +129,21 @@ def test_a_number_that_is_of_none_of_the_parts_is_asked_about():
     words = "squat 60. B 7:15, edit B 7:05"
     assert not read_parts(words, LIFTS)
     assert not read_score(words, LIFTS).sure
+
+
+_PARTS = {
+    "sets": ("5 x 5 deadlifts @ 32/24 kg, rest 2 min", ("60 kg", "35 lb", "35lb")),
+    "rounds": ("AMRAP 8\n10 push-ups\n10 air squats", ("6+3", "6 rounds + 3")),
+    "for time": ("4 rounds for time, cap 20 min\n10 sit-ups\n100 m run", ("12:10", "12 min 10")),
+}
+
+
+@pytest.mark.parametrize("kinds", [*permutations(_PARTS, 2)])
+@pytest.mark.parametrize("between", [" and ", ", ", " & ", "\n", "; "])
+@pytest.mark.parametrize("turned", [False, True])
+def test_what_can_be_of_one_part_alone_is_taken_in_any_order(kinds, between, turned):
+    session = read_session("\n\n".join(_PARTS[one][0] for one in kinds), catalogue()).session
+    for told in product(*(_PARTS[one][1] for one in kinds)):
+        words = between.join(reversed(told) if turned else told)
+        found = read_parts(words, session)
+        assert {one.read.block: one.words for one in found} == dict(enumerate(told)), words
