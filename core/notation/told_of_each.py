@@ -30,8 +30,11 @@ def told_of_each(text: str, names: Collection[str], stranger: Stranger) -> tuple
     `stranger`: whom words begin with that nobody of these is called. Names alone share what is told of the next one.
     """
     known = spellings(names)
+    # `Finn 4+3 Jonas 5`: behind a number the next name begins its own.
+    behind = rf"(?:(?<=[0-9])|(?<=scaled))\s+(?=(?:{'|'.join(map(re.escape, known)) or '$'})\s)"
     found, alone = list[NameInFront](), list[str]()
-    for piece in _PARTED.split(_HEADING.sub("", text.strip())):
+    told = _PARTED.split(_HEADING.sub("", text.strip()))
+    for piece in (part for one in told for part in re.split(behind, one, flags=re.IGNORECASE)):
         words = _BULLET.sub("", piece).strip(" .")
         if words.casefold() in known:
             alone.append(known[words.casefold()])

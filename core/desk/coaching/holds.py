@@ -1,6 +1,6 @@
 """For which sessions a coach's order counts, and in which of them it can be looked at."""
 
-from calendar import monthrange
+from calendar import month_name, monthrange
 from collections.abc import Mapping
 from datetime import date, timedelta
 from typing import Final, NamedTuple
@@ -19,6 +19,9 @@ from core.store.records import Group, Membership, SessionRecord
 from core.understanding.acts import Order
 
 WEEKS: Final[Mapping[str, timedelta]] = {"this week": timedelta(0), "next week": WEEK}
+
+
+_MONTHS: Final = tuple(month_name[number].lower() for number in range(1, 13))
 
 
 class Holds(NamedTuple):
@@ -47,13 +50,20 @@ async def for_which(visit: Visit, order: Order, group: Group) -> Holds:
 
 
 def last_day(until: str, today: date) -> date:
-    """`sunday`, `two weeks`, `month`; a week where it can't be told."""
+    """`sunday`, `two weeks`, `month`, `april` (the day before it begins); a week where it can't be told."""
     if until == "month":
         return today.replace(day=monthrange(today.year, today.month)[1])
+    if until in _MONTHS:
+        return _before_month(_MONTHS.index(until) + 1, today)
     days = find_days(until, today)
     if not days:
         return today + timedelta(days=read_span(until) or WEEK.days)
     return days[0] + WEEK if days[0] == today and until not in {"today", "tonight"} else days[0]
+
+
+def _before_month(month: int, today: date) -> date:
+    year = today.year if month > today.month else today.year + 1
+    return date(year, month, 1) - timedelta(days=1)
 
 
 async def session_with(visit: Visit, order: Order, group: Group) -> SessionRecord | None:

@@ -56,7 +56,7 @@ _DAYS: Final = {"day": 1, "week": 7, "month": 30, "year": 365}
 
 # `Is it an easy week?` calls none; `can I have an easy week?` does.
 _ASKS_WHETHER: Final = re.compile(
-    r"^(?:so |and |hi |hey )*(?:is|isn't|are|aren't|was|will|do (?:i|we)|does|what|when|which|why|how)\b"
+    r"^(?:so |and |hi |hey )*(?:is|isn't|are|aren't|was|will|do (?:i|we)|does|who|whose|what|when|which|why|how)\b"
 )
 
 # Nor does who wonders about it.

@@ -242,6 +242,11 @@ async def test_what_was_ordered_and_stands_is_listed_and_taken_back_by_a_tap(cre
     await crew.coach.hears("No order of yours stands for Ilse")  # all was said in one moment here
 
 
+async def test_until_a_month_is_until_it_begins(crew, ilse):
+    await crew.coach.says("no burpees for Ilse til may")
+    await crew.coach.hears("Ilse, until Thursday 30 April: no burpees")
+
+
 async def test_a_version_is_shown_once_behind_several_orders(crew, ilse):
     await crew.coach.says("no burpees and no planks for Ilse this week")
     await crew.coach.hears("Ilse, as I'd do it")

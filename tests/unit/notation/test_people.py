@@ -84,3 +84,8 @@ def test_what_is_told_of_each_of_several_is_theirs_and_nothing_else_is_swallowed
         return name_in_front(words, ("Tove",))
 
     assert [tuple(one) for one in told_of_each(text, ("Ilse", "Bo", "Cal"), stranger)] == told
+
+
+def test_behind_a_number_the_next_name_begins_its_own():
+    told = told_of_each("Ilse 4+3 scaled Bo 5", ("Ilse", "Bo"), lambda _: None)
+    assert [tuple(one) for one in told] == [("Ilse", "4+3 scaled"), ("Bo", "5")]

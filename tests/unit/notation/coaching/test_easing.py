@@ -126,6 +126,7 @@ def test_whether_there_was_a_break_may_be_told_in_any_words(text, had):
         "is this week an easy week",
         "when is the easy week?",
         "easy session",
+        "who has easy week",
         "shall I give Ilse an easy week?",
         "5 rounds for time easy week",
         "easy week\n5 rounds for time\n10 push-ups",
