@@ -14,6 +14,7 @@ from core.athletes.equipment import (
     with_stated,
 )
 from core.athletes.values import Branch, Equipment, Evidence, Experience, Profile, SetName
+from core.desk.coached import coached_groups
 from core.desk.commands import (
     ChangeAnswer,
     RateEffort,
@@ -344,9 +345,13 @@ async def nothing_waits(visit: Visit, act: a.Agrees | a.Declines, _: Scene) -> O
 
 
 async def nothing_waits_for(visit: Visit, *, agrees: bool) -> Outcome:
-    """Who said no to notes before, and says yes now, is asked in full: consent is given to that alone."""
+    """Who said no to notes before, and says yes now, is asked in full: consent is given to that alone.
+
+    A coach's yes is about what they were asked as one.
+    """
     groups = await visit.memberships()
-    if agrees and groups and visit.private and not await visit.uow.consents.given(visit.person.id):
+    asked = bool(groups) and visit.private and not await coached_groups(visit)
+    if agrees and asked and not await visit.uow.consents.given(visit.person.id):
         return await ask_consent(visit, groups[0].group_id)
     return visit.told(NothingWaits())
 

@@ -22,7 +22,7 @@ _NOTHING = re.compile(
     r"^(?:i'?m |i am |i feel |feeling |i have |i've got )?(?:all )?"
     rf"(?:no|none|nope|nah|nothing|nil|n/a|na|{_FINE_WORD}|not? (?:really|at all))"
     r"(?:,? (?:limits?|limitations?|injur(?:y|ies)|pain|problems?|issues?|aches|at all|really|thanks?|thank you|here"
-    r"|to avoid|that i know(?: of)?|so far|today|i'?m|i am|all|else|more|other|otherwise|nothing|none|or"
+    r"|to avoid|that i know(?: of)?|so far|today|i'?m|i am|it'?s|it is|all|else|more|other|otherwise|nothing|none|or"
     rf"|injured|{_FINE_WORD}))*$"
     rf"|^(?:otherwise|apart from that|other than that|the rest is|everything else is|all the rest is) (?:all )?"
     rf"(?:nothing|none|no problems?|{_FINE_WORD})$|^(?:that'?s|that is) (?:all|it|everything)$"
