@@ -130,9 +130,10 @@ def goes_down(way: Way, athlete: Athlete) -> bool:
 def goes_down_again(way: Way, athlete: Athlete) -> bool:
     """Whether in rounds without a rest it would be down and up again for whoever mustn't fall.
 
-    Or has what rules that out, or is heavy or no more young and new to it.
+    Or has what rules that out and hasn't shown push-ups from the floor, or is heavy or no more young and new to it.
     """
     if not way.demands & DOWN:
         return False
     learns = athlete.is_new and not athlete.gates.may_pound
-    return athlete.is_frail or learns or bool(athlete.ruled_out & UP_AND_DOWN)
+    minds = bool(athlete.ruled_out & UP_AND_DOWN) and not athlete.gates.may_lean_low
+    return athlete.is_frail or learns or minds
