@@ -47,10 +47,11 @@ async def offer_to_tell(visit: Visit, athlete: Membership, text: str) -> Outcome
 async def is_only_theirs(visit: Visit, text: str, rest: str) -> bool:
     """What it would tell if the athlete wrote it of themselves, and nothing of a coach's that isn't a score.
 
-    `Tam got a 16 kg bell` looks like a score in kilos.
+    `Tam got a 16 kg bell` looks like a score in kilos; what somebody ran is one, whatever else they can.
     """
     if _SHALL.match(rest):
         return False
     of_coach = {act.act for act in matter(await understood(visit, text))}
     of_athlete = {act.act for act in matter(in_own_words(f"i {_IS.sub('am ', rest)}"))}
-    return bool(of_athlete) and of_athlete <= _THEIRS and of_coach <= {"scored"}
+    theirs = _THEIRS - {"can"} if of_coach else _THEIRS
+    return bool(of_athlete) and of_athlete <= theirs and of_coach <= {"scored"}
