@@ -88,10 +88,15 @@ def test_on_one_leg_all_but_the_standing_shank_and_foot_moves(way, table):
     assert share(way) == pytest.approx(1 - both(table, "shank", "foot") / 2, abs=0.01)
 
 
+def _adds_its_own(way):
+    """A band adds its own pull; in a machine a sled is moved, and the body in part."""
+    held = {one.implement for one in way.holds}
+    return "band" in way.things or any(one.endswith("machine") for one in held)
+
+
 @pytest.mark.parametrize("pattern", [Pattern.SQUAT, Pattern.LUNGE])
 def test_every_way_of_squatting_and_lunging_moves_one_of_the_two(pattern):
-    # A band adds its own pull.
-    ways = [way for one, way in catalogue().pairs() if one.pattern is pattern and "band" not in way.things]
+    ways = [way for one, way in catalogue().pairs() if one.pattern is pattern and not _adds_its_own(way)]
     assert {way.body_share.value for way in ways} == {0.88, 0.94}
 
 

@@ -89,5 +89,6 @@ def test_fixed_work_every_minute_is_held_or_not_whatever_one_of_it_is_counted_in
     session = read_session(
         "EMOM 12\nmin 1: 150 m run\nmin 2: 12 thrusters\nmin 3: 30 s hollow hold", catalogue()
     ).session
+    assert session is not None
     assert likes(session.blocks[0])[0] == "all 12"
     assert read_score("all rounds done", session).score.value == 12

@@ -143,6 +143,7 @@ _PARTS = {
 @pytest.mark.parametrize("turned", [False, True])
 def test_what_can_be_of_one_part_alone_is_taken_in_any_order(kinds, between, turned):
     session = read_session("\n\n".join(_PARTS[one][0] for one in kinds), catalogue()).session
+    assert session is not None
     for told in product(*(_PARTS[one][1] for one in kinds)):
         words = between.join(reversed(told) if turned else told)
         found = read_parts(words, session)
