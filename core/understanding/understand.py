@@ -5,10 +5,11 @@ from dataclasses import dataclass, field, replace
 from math import log
 from typing import Final, cast
 
+from core.choosers import Numbers
 from core.understanding.acts import AnyAct, Sign, Stop
 from core.understanding.choosing import ear
 from core.understanding.clauses import Piece, pieces
-from core.understanding.features import features
+from core.understanding.features import WHOLE, features
 from core.understanding.lexicon import lexicon
 from core.understanding.marks import Marked, mark
 from core.understanding.mood import Mood, mood, tells
@@ -204,7 +205,9 @@ def _segmented(marked: Marked, message: Message, context: Context) -> list[Chose
     found = pieces(marked, odds_of_places(marked, begins()), boards=message.role == "coach")
     if not found:
         return []
-    single = [_choose(marked, one, one, message, context) for one in found]
+    whole = features(marked, 0, len(marked.words), context.question, session=context.session is not None)
+    amid = ear(message.role).amid(fact for fact in whole if fact != WHOLE) if len(found) > 1 else None
+    single = [_choose(marked, one, one, message, context, amid=amid) for one in found]
     best: list[tuple[float, list[Chosen]]] = [(0.0, [])]
     reach = _LONGEST_STRETCH if len(found) <= _MANY_PIECES else _SHORT_STRETCH
     for end in range(1, len(found) + 1):
@@ -214,7 +217,7 @@ def _segmented(marked: Marked, message: Message, context: Context) -> list[Chose
             one = (
                 inner[0]
                 if len(inner) == 1
-                else _choose(marked, found[start], found[end - 1], message, context, inner)
+                else _choose(marked, found[start], found[end - 1], message, context, inner, amid)
             )
             cost = best[start][0] + one.cost + _parting(found[start])
             ways.append((cost, [*best[start][1], one]))
@@ -254,11 +257,12 @@ def _choose(
     message: Message,
     context: Context,
     inner: Sequence[Chosen] = (),
+    amid: Numbers | None = None,
 ) -> Chosen:
     """The likeliest act whose fields are told, and that accounts for what is named."""
     start, end = first.start, last.end
     found = features(marked, start, end, context.question, session=context.session is not None)
-    heard = ear(message.role).hear(found)
+    heard = ear(message.role).hear(found, amid)
     chances = heard.chances
     likely = sorted(chances, key=chances.__getitem__, reverse=True)[:_TRIED]
     stretch = Stretch(marked, start, end, context)
@@ -323,10 +327,17 @@ def _joined(chosen: Sequence[Chosen], marked: Marked, context: Context) -> list[
             found[-1] = replace(likelier, start=last.start, end=one.end)
         elif last and _goes_on(last, one):
             acts = fill(last.name, Stretch(marked, last.start, one.end, context))
-            found[-1] = Chosen(last.start, one.end, last.name, min(last.chance, one.chance), acts, last.other)
+            whole = Chosen(last.start, one.end, last.name, min(last.chance, one.chance), acts, last.other)
+            found[-1:] = [whole] if acts or _tell_twice(last, one) else [last, one]
         else:
             found.append(one)
     return found
+
+
+def _tell_twice(last: Chosen, one: Chosen) -> bool:
+    """Whether both tell of one movement, the later perhaps without its name: which of them counts isn't told."""
+    of_last, of_one = ({getattr(act, "movement", None) for act in two.acts} for two in (last, one))
+    return None in of_one or not of_last.isdisjoint(of_one)
 
 
 def _goes_on(last: Chosen, one: Chosen) -> bool:
