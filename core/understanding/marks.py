@@ -218,7 +218,8 @@ def _put_right(tokens: Sequence[Token], known: Lexicon, people: Sequence[str] | 
     meant: list[str] = []
     for token in tokens:
         word = token.word
-        if token.kind == "word" and slips < MOST_SLIPS and word not in names and not is_name_like(token):
+        somebody = word in names or word.removesuffix("s") in names or is_name_like(token)
+        if token.kind == "word" and slips < MOST_SLIPS and not somebody:
             right = known.meant(word)
             slips += right is not None
             word = right or word

@@ -51,9 +51,11 @@ def names_in(
 
 
 def _name(token: Token, meant: str, names: dict[str, str], known: Lexicon) -> str | None:
+    """A name, or whose something is: `wrens knee`; small only where it's no word besides, or owns: `max's score`."""
     word = token.word if token.word in names else token.word.removesuffix("s")
-    capital = token.typed[:1].isupper()
-    return names[word] if word in names and (capital or meant not in known.spoken) else None
+    said = meant if word == token.word else word
+    plain = token.typed[:1].isupper() or token.typed.endswith("'s") or said not in known.spoken
+    return names[word] if word in names and plain else None
 
 
 def _small_name(meant: Sequence[str], at: int, names: dict[str, str], known: Lexicon) -> str | None:

@@ -122,13 +122,19 @@ def _part_of_hour(reader: _Reader, at: int) -> Quantity | None:
 
 
 def _article(reader: _Reader, at: int) -> Quantity | None:
-    """`a month`, `an hour`: with nothing counted."""
+    """`a month`, `an hour`: with nothing counted. `A minute` is one where something is done for it."""
     if not reader.sense(at, "article"):
         return None
     unit = reader.sense(at + 1, "span")
-    if unit is None or unit[1] in {"s", "min"}:
+    if unit is None or unit[1] == "s" or (unit[1] == "min" and not _is_done_for(reader, at, unit[2])):
         return None
     return Quantity("span", at, unit[2], float(_SPAN_S[unit[1]]), unit=unit[1])
+
+
+def _is_done_for(reader: _Reader, at: int, end: int) -> bool:
+    """`plank a minute`, `a minute plank`, `hold it for a minute`; not `wait a minute`."""
+    before = reader.sense(at - 1, "movement", "for_word") if at else None
+    return before is not None or reader.sense(end, "movement") is not None
 
 
 def _clock(reader: _Reader, at: int) -> Quantity | None:

@@ -26,6 +26,7 @@ _ASKED_OF: Final = frozenset({"you", "u", "ya", "i", "we"})
 _RUN: Final = "run"
 # What is meant where a load is told of a movement that is done without one.
 _LOADED: Final = {"air squat": "back squat"}
+_BARE: Final = {("squat",), ("squatted",), ("squatting",)}
 Fields = dict[str, Any]
 
 
@@ -93,6 +94,7 @@ def _of_a_run(stretch: Stretch, named: Sequence[Mark]) -> tuple[Quantity, ...]:
 def _named(stretch: Stretch) -> list[Mark]:
     """The movements that are named; `oh goodness 2 maybe` is a sigh, `I'm dead` no lift: these do beside a number."""
     beside = {at for one in stretch.quantities(*_TELLING) for at in (one.start - 1, one.end)}
+    beside |= {at - 1 for at in beside if stretch.marked.helps(at, "for_word")}
     text = stretch.marked.text
     return [
         mark
@@ -195,6 +197,8 @@ def _is_denied(stretch: Stretch, mark: Mark) -> bool:
 
 
 def _without_movement(stretch: Stretch) -> list[Fields]:
+    if stretch.means("swim"):
+        return []
     numbers = stretch.quantities(*_TELLING)
     told = _told(stretch, numbers, None)
     if "distance_m" in told and "seconds" in told:
@@ -277,8 +281,8 @@ def _is_far_too_many(stretch: Stretch, one: Quantity, movement: str) -> bool:
 
 
 def _is_said_bare(stretch: Stretch, named: Sequence[Mark]) -> bool:
-    """`Squat`, as lifters call the one with a bar."""
-    return any(stretch.marked.words[mark.start : mark.end] == ("squat",) for mark in named)
+    """`Squat`, `squatted`, as lifters call the one with a bar."""
+    return any(stretch.marked.words[mark.start : mark.end] in _BARE for mark in named)
 
 
 @cache

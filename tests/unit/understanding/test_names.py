@@ -27,3 +27,16 @@ def test_what_begins_a_sentence_is_nobody_unless_it_does_something():
 
 def test_a_word_of_another_language_is_a_name_in_this_one():
     assert people("easy week for anders", ("Anders", "Bo")) == ["Anders"]
+
+
+@pytest.mark.parametrize("text", ["wrens knees cave in", "wren's knees cave in", "put wren's score in"])
+def test_whose_something_is_is_named_however_it_is_typed(text):
+    assert people(text) == ["Wren"]
+
+
+def test_a_name_that_is_like_a_word_is_no_slip_of_it():
+    assert people("toves knee is better", ("Tove", "Bo")) == ["Tove"]
+
+
+def test_counts_of_calories_are_nobodys():
+    assert people("12 cals row", ("Cal",)) == []

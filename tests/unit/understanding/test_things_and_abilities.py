@@ -101,6 +101,34 @@ def test_a_number_behind_a_lift_far_above_what_goes_in_a_row_is_its_load(text, e
     assert [(one["movement"], one.get("load_kg"), one["reps"]) for one in acts(text)] == expected
 
 
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("benched 80 for 3", {"movement": "bench press", "load_kg": 80, "reps": 3}),
+        ("squatted 100 kg for 5", {"movement": "back squat", "load_kg": 100, "reps": 5}),
+        ("rowed 2k in 8:30", {"movement": "row", "distance_m": 2000, "seconds": 510}),
+        ("planked for 2 min", {"movement": "plank", "seconds": 120}),
+        ("plank a minute", {"movement": "plank", "seconds": 60}),
+    ],
+)
+def test_what_was_done_once_is_what_one_can(text, expected):
+    (told,) = acts(text, "ability")
+    assert {name: told[name] for name in ("movement", *expected)} == expected
+
+
+def test_what_was_swum_is_no_run():
+    assert [one.get("movement") for one in acts("swam 400 m in 9 min", "ability")] in ([], [None])
+
+
+def test_a_minute_is_told_only_where_something_is_done_for_it():
+    assert [one["act"] for one in acts("wait a minute")] != ["has_minutes"]
+
+
+def test_abilities_of_two_sentences_are_kept_where_they_are_no_one_telling():
+    told = acts("deadlift 180x3, strict press 70. ran 5k in 21 before the knee", "ability")
+    assert {"deadlift", "overhead press"} <= {one.get("movement") for one in told}
+
+
 def test_a_sigh_before_a_number_names_no_movement():
     assert [one.get("movement") for one in acts("oh goodness 2 maybe", "ability")] in ([], [None])
     assert [one["movement"] for one in acts("DL 140, push ups 20")] == ["deadlift", "push-up"]
