@@ -208,7 +208,7 @@ def _by_space(space: Space, place: Place, movement: Movement, variant: Variant) 
 def _has_room(space: Space, place: Place, movement: Movement, variant: Variant) -> bool:
     """Whether there is a way to go for so long.
 
-    Who walks with a weight or lunges turns on a small floor, and whoever crawls on a larger one, and nowhere else.
+    Who walks with a weight turns on a small floor, whoever lunges or crawls on a larger one, and nowhere else.
     Where nobody may run there may be a way to walk or to wheel.
     """
     metres = _metres_needed(movement, variant)
@@ -216,11 +216,16 @@ def _has_room(space: Space, place: Place, movement: Movement, variant: Variant) 
         return True
     if Demand.FLOOR in variant.demands and place.floor_m is not None:
         return place.floor_m >= TO_TURN_M
-    if movement.pattern is not Pattern.TRAVEL and (place.floor_m or 0) >= TO_STEP_M:
+    if movement.pattern is not Pattern.TRAVEL and (place.floor_m or 0) >= _to_turn_m(movement):
         return True
     if place.run_m is None or Demand.IMPACT in variant.demands:
         return space.running and (place.run_m is None or place.run_m >= metres)
     return place.run_m >= metres
+
+
+def _to_turn_m(movement: Movement) -> float:
+    """On how small a floor it goes to and fro: three metres are three lunges."""
+    return TO_TURN_M if movement.pattern is Pattern.LUNGE else TO_STEP_M
 
 
 def _metres_needed(movement: Movement, variant: Variant) -> float:
