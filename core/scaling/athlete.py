@@ -284,7 +284,7 @@ class Athlete:
 
         Nor without a load for whoever isn't used to it, or has a cap on their effort.
         """
-        if plan.easy or (not plan.loaded and self.does_less):
+        if plan.easy or plan.light or (not plan.loaded and self.does_less):
             return False
         learning = way.near <= Near.VARIANT and self._is_learning(plan)
         return not (

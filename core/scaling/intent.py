@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from core.ability.recovery import bearable
 from core.sessions.counting import is_held_so_long
-from core.sessions.values import Block, Format, Line
+from core.sessions.values import Block, Format, Line, LoadRule
 
 
 class Window(NamedTuple):
@@ -46,6 +46,8 @@ TIMED = Window(0.3, 1.5)
 QUALITY = Window(0.3, 0.7)
 AS_MUCH_AS_GOES = Window(0.0, 1.0)
 HEAVY = Window(0.6, 1.0)
+# Many of what is light in place of a heavy few, and about so many are many.
+HARD_SET, MANY = Window(0.65, 0.9), 10.0
 BY_FORMAT = {
     Format.SETS: SETS,
     Format.QUALITY: QUALITY,
@@ -127,17 +129,15 @@ def by_format(block: Block) -> Window:
 def ruled_window(block: Block, line: Line, set_reps: float, set_seconds: float = 0.0) -> Window | None:
     """The window that the coach's own rule gives: `12-15 unbroken` for a set of nine is 0.6-0.75.
 
-    Percentages and efforts go by the repetitions that are left; what is only to be heavy by those of the last set. None
+    Percentages go by the repetitions that are left, efforts and what is only to be heavy by those of the last set. None
     without a rule, and for sets that it does not speak of. `set_seconds`: how long one set takes.
     """
     load_rule = line.load_rule
     if load_rule is not None and load_rule.percent is not None:
         return _by_percent(load_rule.percent / 100, set_reps)
-    if load_rule is not None and load_rule.effort is not None:
-        return by_effort(load_rule.effort, set_reps)
-    if load_rule is not None and load_rule.heavy:
+    if load_rule is not None and (effort := effort_of(load_rule)) is not None:
         turns = turns_of(block, set_seconds)
-        return by_effort(HEAVY_EFFORT, set_reps).times(1.0 if turns is None else bearable(*turns))
+        return by_effort(effort, set_reps).times(1.0 if turns is None else bearable(*turns))
     rule = _unbroken_rule(block, line)
     if rule is None:
         return None
@@ -154,6 +154,22 @@ def _by_percent(share: float, set_reps: float) -> Window | None:
         return None
     cost = min(set_reps / unbroken, 1.0)
     return Window(cost / CLOSELY, min(cost * CLOSELY, 1.0))
+
+
+def hard_set_of(block: Block, line: Line) -> Window:
+    """What many of something light are to cost in place of a heavy few: as hard as the coach wants it."""
+    if effort_of(line.load_rule) is None:
+        return HARD_SET
+    ruled = ruled_window(block, line, MANY)
+    assert ruled is not None, "an effort rules every set"
+    return Window(min(HARD_SET.low, ruled.low), min(HARD_SET.high, ruled.high))
+
+
+def effort_of(rule: LoadRule | None) -> float | None:
+    """The effort at which each set ends, where the coach named one or wants it heavy."""
+    if rule is None or rule.effort is not None:
+        return None if rule is None else rule.effort
+    return HEAVY_EFFORT if rule.heavy else None
 
 
 def by_effort(effort: float, set_reps: float) -> Window:

@@ -11,7 +11,7 @@ from core.scaling.amounts import asked_of
 from core.scaling.beside import Meant, neighbours_of, way_of, ways_among
 from core.scaling.costs import Costs, costs
 from core.scaling.easing import NO_CUT, Cut, in_shares, shares_of
-from core.scaling.intent import is_easy, is_meant_to_be_light
+from core.scaling.intent import hard_set_of, is_easy, is_meant_to_be_light
 from core.scaling.offered import offered_by
 from core.scaling.values import Part
 from core.scaling.ways import BlockPlan, LinePlan, Way
@@ -163,7 +163,8 @@ def _plan_line(
     )
     name = f"{movement.id}/{variant.id}"
     hold, loaded = written_hold(line, variant), bool(variant.holds)
-    heavy = loaded and _is_heavy_set(*meant)
+    light = is_meant_to_be_light(block, line)
+    heavy = loaded and not light and _is_heavy_set(*meant)
     asked = asked_of(block, line)
     offered = offered_by(line, catalogue)
     beside = neighbours_of(Meant(name, asked, hold, line.implement, heavy, offered), catalogue, costs)
@@ -198,9 +199,10 @@ def _plan_line(
         turn_s=asked.turn_s,
         pieces=max(1.0, first.high),
         easy=is_easy(block),
-        light=is_meant_to_be_light(block, line),
+        light=light,
         again=bool(ladder),
         rung=rung,
+        hard_set=hard_set_of(whole_block, of),
     )
 
 

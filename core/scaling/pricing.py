@@ -24,7 +24,7 @@ from core.scaling.enough import (
 from core.scaling.fit import ABOUT, UNCOUNTED, Fit, Task, fit, likely
 from core.scaling.gear import Load
 from core.scaling.heaviest import meant_kg, sure_kg
-from core.scaling.intent import QUALITY, Window
+from core.scaling.intent import QUALITY
 from core.scaling.orders import Orders
 from core.scaling.support import NOTHING
 from core.scaling.values import Because
@@ -59,7 +59,6 @@ HARD_SET = 0.8
 FAST_MORE = 1.5
 # What is worked up to is at least so near to all that goes; else so many are done of it as are hard.
 WORKED_UP_TO = 0.3
-HARD_WINDOW = Window(0.65, 0.9)
 # With a load that nobody wrote the longest set of a ladder goes without a break, by what they showed (estimate).
 OWN_RUNG = 0.85
 
@@ -205,7 +204,7 @@ def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:
     light_set = False
     if work.plan.heavy and work.is_hard and work.way.counts_reps and task is not None and not nearly:
         light_set = _is_light_set(task, moved)
-        task = task._replace(window=QUALITY if is_for_speed(work.way) else HARD_WINDOW)
+        task = task._replace(window=QUALITY if is_for_speed(work.way) else work.plan.hard_set)
     exact, as_meant = exact and not light_set, as_meant and not light_set
     if work.plan.again and grip and task is not None and not as_meant and work.is_shown:
         task = task._replace(window=task.window.under(OWN_RUNG))
@@ -319,7 +318,8 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
         return
     if work.plan.heavy and (task.light_duty or work.athlete.is_new):
         some = FEWEST_LIGHT if work.athlete.is_sore(work.way) else SOME_EASY
-        most = min(most_shown(lift), most_new(lift, whole), MOST_FRESH if is_for_speed(work.way) else inf)
+        new = max(most_new(lift, whole), FEW_EASY)  # so few would be done had the coach written them
+        most = min(most_shown(lift), new, MOST_FRESH if is_for_speed(work.way) else inf)
         most = min(most, FEWEST_LIGHT) if Demand.OVERHEAD in work.way.variant.demands else most
         yield from (few / amount for few in (FEW_EASY, some, FEWEST_LIGHT) if amount < few <= most)
     if lift.light_set:
@@ -350,7 +350,8 @@ def _of_a_light_set(lift: Lift, task: Task, whole: Fit, amount: float) -> float:
     Ten are enough for whoever isn't used to it, and overhead eight for whoever drives with their shoulders.
     """
     way = lift.work.way
-    hard = round(min(HARD_SET, share_at_once(lift.work.athlete)) * likely(whole) / task.set_amount * amount)
+    share = min(HARD_SET, lift.work.plan.hard_set.high, share_at_once(lift.work.athlete))
+    hard = round(share * likely(whole) / task.set_amount * amount)
     hard = max(hard, FEWEST_LIGHT) if goes_often(lift, whole) and not lift.work.athlete.takes_care else hard
     overhead = lift.work.athlete.sits and Demand.OVERHEAD in way.variant.demands
     few = SOME_EASY if lift.work.athlete.is_unused else FEWEST_LIGHT if overhead else MOST_LIGHT

@@ -10,7 +10,7 @@ from core.measures import AmountUnit
 from core.movements.values import Demand, Hold, Movement, Part, Pattern, Variant
 from core.scaling.costs import Charge, Costs
 from core.scaling.doses import Dose
-from core.scaling.intent import Window
+from core.scaling.intent import HARD_SET, Window
 from core.sessions.values import Block, Line
 
 Amount = float | None
@@ -149,7 +149,8 @@ class LinePlan(NamedTuple):
     done of what is light; `heavy`: it is a heavy set of few repetitions; `pulls`: the arms pull. `turn_s`: so long the
     clock leaves for a set with the rest after it; `pieces`: into so many a set is broken; `easy`: the coach
     wants it so; `light`: what is held is to be light, and no load says how light; `again`: it comes again on a ladder,
-    `rung`: at such a share of the highest. `trained`: what the lines of the
+    `rung`: at such a share of the highest; `hard_set`: what many of what is light cost, in place of a heavy few.
+    `trained`: what the lines of the
     session are for. `costs`: the table that it was made with.
     """
 
@@ -176,6 +177,7 @@ class LinePlan(NamedTuple):
     light: bool = False
     again: bool = False
     rung: float = 1.0
+    hard_set: Window = HARD_SET
     trained: frozenset[Part] = frozenset()
 
     def load_kg(self, pair: int) -> Decimal | None:
