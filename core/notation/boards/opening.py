@@ -1,15 +1,19 @@
 """Whether a row opens a part, and of which kind: by its heading, or by how it says that something is done."""
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from enum import Enum, auto
 from typing import Final
 
 from core.notation.boards.clauses import Clause
 from core.notation.boards.drafts import Draft
+from core.notation.boards.formats import UNSCORED
+from core.notation.boards.headings import heading
 from core.notation.boards.kinds import is_taken_easy
 from core.notation.boards.parting import tells_how_often
 from core.notation.boards.reading import Reading
 from core.notation.lines.pieces import FAR
+from core.notation.phrases.efforts import EASY_ANYWAY
 from core.notation.text import Row
 from core.sessions.values import BlockKind, Format
 
@@ -18,7 +22,19 @@ OPENERS: Final = frozenset(("format", "rounds", "scheme", "every_s"))
 _TOLD_BEHIND: Final = frozenset(("format", "rounds"))
 _SCORED: Final = frozenset((Format.AMRAP, Format.FOR_TIME, Format.MAX_LOAD))
 _LETTERED: Final = re.compile(r"\s*A[.):]\s")
+# What comes behind the work.
+_ENDS: Final = re.compile(r"finisher|accessor|assist", re.IGNORECASE)
+# So many sets of one thing are no warm-up where another row has fewer (an estimate).
+MANY: Final = 3
 ReadRow = Callable[[Row], Reading]
+
+
+class Ahead(Enum):
+    """What of the work begins further down, told by a heading or by an empty row or a score."""
+
+    NOTHING = auto()
+    WORK = auto()
+    HEADED = auto()
 
 
 def opens(draft: Draft, reading: Reading, clause: Clause, read: ReadRow) -> bool:
@@ -50,10 +66,26 @@ def _comes_after_ease(draft: Draft, reading: Reading) -> bool:
     return turns and all(one.amount and is_taken_easy(one) for one in draft.pieces)
 
 
-def is_past_warm_up(draft: Draft, reading: Reading) -> bool:
-    """Whether a row is the work, though it is the first below `Warm-up`: it is scored, heavy, or part A."""
-    waits = draft.kind is BlockKind.WARM_UP and not draft.placed and not draft.says_more_than_time
-    if not waits or reading.kind:
+def leaves_open(draft: Draft) -> bool:
+    """Whether it names an easy part and says at most how long and how: `stretch`, `Warm-up 10 min`, `wu as usual`."""
+    named = draft.headed and draft.kind in UNSCORED
+    said = draft.facts and (draft.kind not in EASY_ANYWAY or draft.says_more_than_time)
+    return named and not (draft.placed or said or draft.rests or draft.notes or draft.broken or draft.held)
+
+
+def is_past_warm_up(draft: Draft, reading: Reading, ahead: Ahead) -> bool:
+    """Whether a row below `Warm-up` is the work itself: it is scored, heavy, part A, or in sets with none ahead."""
+    if draft.kind is not BlockKind.WARM_UP or reading.kind:
+        return False
+    if _is_first_work(draft, reading):
+        return True
+    below = reading.row.number != draft.row.number
+    return below and (_are_sets_of_work(draft, reading, ahead) or _are_turns_of_work(draft, reading, ahead))
+
+
+def _is_first_work(draft: Draft, reading: Reading) -> bool:
+    """Whether the first row below the heading is the work, or what stands behind it in its row."""
+    if draft.placed or draft.says_more_than_time:
         return False
     if reading.row.number == draft.row.number:
         told = bool(reading.facts.keys() & {"rounds", "scheme", "work_s"})
@@ -63,6 +95,57 @@ def is_past_warm_up(draft: Draft, reading: Reading) -> bool:
     heavy |= _goes_far_in_sets(reading) and "minutes" in draft.facts
     told_uncounted = "format" in draft.facts  # what is said not to be counted may be heavy
     return bool(scored or (heavy and not told_uncounted) or _LETTERED.match(reading.row.text))
+
+
+def _are_sets_of_work(draft: Draft, reading: Reading, ahead: Ahead) -> bool:
+    """Whether sets end a warm-up: with a load where no heading of work is ahead, without one where no work is.
+
+    Not where nothing would be left to warm up with, nor below sets that are as light.
+    """
+    if not _in_sets(reading) or any(piece.sets and piece.loads_kg for piece in draft.pieces):
+        return False
+    if ahead is Ahead.HEADED or "format" in draft.facts:
+        return False
+    loaded = all(piece.loads_kg or piece.load_rule for piece in reading.pieces)
+    warmed = _says_more_than_heading(draft) or any((piece.sets or 0) < MANY for piece in draft.pieces)
+    return (loaded and (warmed or bool(draft.lines))) or (
+        ahead is Ahead.NOTHING and (warmed or (reading.begins and bool(draft.lines)))
+    )
+
+
+def _are_turns_of_work(draft: Draft, reading: Reading, ahead: Ahead) -> bool:
+    """`Warm-up 8 min jog`, `5 x 3 min hard, 2 min easy`, and nothing else."""
+    return ahead is Ahead.NOTHING and bool(draft.lines) and {"work_s", "rounds"} <= reading.facts.keys()
+
+
+def _says_more_than_heading(draft: Draft) -> bool:
+    """`Warm-up 10 min`, `wu as usual`: the heading tells in its own row what is done, if not in lines."""
+    found = heading(draft.row.text.lower())
+    return found is not None and any(sign.isalnum() for sign in draft.row.text[found[1] :])
+
+
+def _in_sets(reading: Reading, least: int = 2) -> bool:
+    """Whether all that is to do in a row is done in so many sets or more."""
+    told = [piece for piece in reading.pieces if piece.meaning or (piece.unread and piece.says_anything)]
+    return bool(told) and all((piece.sets or 0) >= least for piece in told)
+
+
+def ahead_of(clauses: Sequence[Clause], read: ReadRow, *, few: bool) -> Ahead:
+    """What of the work the rows behind a warm-up still begin: those of a finisher and a cool-down begin none.
+
+    `few`: these rows stand behind sets of so few that more of them are the work.
+    """
+    found = Ahead.NOTHING
+    easy = False
+    for clause in clauses:
+        reading = read(clause.row)
+        easy = bool(reading.kind) or (easy and not clause.is_first)
+        if reading.kind and reading.kind not in EASY_ANYWAY and not _ENDS.match(reading.name or ""):
+            return Ahead.HEADED
+        scored = reading.facts.keys() & {"cap_s", "scheme"} or reading.facts.get("format") in _SCORED
+        begins = scored or (clause.is_first and reading.has_work) or (few and _in_sets(reading, MANY))
+        found = Ahead.WORK if begins and not easy else found
+    return found
 
 
 def _goes_far_in_sets(reading: Reading) -> bool:

@@ -14,7 +14,17 @@ from core.notation.boards.formats import UNSCORED
 from core.notation.boards.going import go_easy, go_in_turn, way_of_all
 from core.notation.boards.headings import DATE
 from core.notation.boards.kinds import by_place, tells_how_much
-from core.notation.boards.opening import OPENERS, is_past_warm_up, next_kind, opens, work_follows
+from core.notation.boards.opening import (
+    MANY,
+    OPENERS,
+    Ahead,
+    ahead_of,
+    is_past_warm_up,
+    leaves_open,
+    next_kind,
+    opens,
+    work_follows,
+)
 from core.notation.boards.parting import (
     begin_list,
     counts_on,
@@ -79,7 +89,7 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     plain = (in_digits(in_english(reader.without_slips(row))) for row in every[: beyond - 1])
     told = with_rates(with_lists(tuple(plain)))
     reader.way = way_of_all(told, reader.lexicon)
-    every_clause = tuple(clauses(told))
+    every_clause = reader.every = tuple(clauses(told))
     opening = reader.opens_with_words(told, every_clause)
     for clause in every_clause:
         if clause.row.number != opening:
@@ -115,6 +125,7 @@ class _Reader:
     way: Meaning | None = None
     tool: str | None = None
     before: list[Piece] = field(default_factory=list)
+    every: tuple[Clause, ...] = ()
     of_a_week: bool = False
     in_a_day: bool = False
 
@@ -273,8 +284,15 @@ class _Reader:
         self.blocks, self.headed = [self.blocks[at] for at in kept], [self.headed[at] for at in kept]
 
     def _is_done(self, draft: Draft, reading: Reading, clause: Clause) -> bool:
-        past = is_past_warm_up(draft, reading) or opens(draft, reading, clause, self._read_row)
+        ahead = self._ahead(reading) if draft.kind is BlockKind.WARM_UP else Ahead.WORK
+        past = is_past_warm_up(draft, reading, ahead) or opens(draft, reading, clause, self._read_row)
         return past or is_over(draft, reading) or sets_end_it(draft, reading, clause, self._read_row)
+
+    def _ahead(self, reading: Reading) -> Ahead:
+        """What of the work begins behind a row."""
+        behind = [one for one in self.every if one.row.number > reading.row.number]
+        few = all((piece.sets or 0) < MANY for piece in reading.pieces)
+        return ahead_of(behind, self._read_row, few=few)
 
     def _read_row(self, row: Row) -> Reading:
         return read_row(row, self.lexicon, self.unit)
@@ -340,7 +358,7 @@ class _Reader:
                     reading,
                     self.kind,
                     same_row=reading.row.number == self.headed_row,
-                    below=self.headed_above,
+                    below=self.headed_above and self._ahead(reading) is not Ahead.NOTHING,
                 ),
                 facts=above,
                 shared=dict(above),
@@ -348,6 +366,7 @@ class _Reader:
             )
         elif reading.kind:
             self.draft.kind = reading.kind
+            self.draft.row = reading.row if self.draft.is_empty else self.draft.row
         if reading.kind:
             self.draft.headed, self.headed_row = True, reading.row.number
             self.draft.name = reading.name
@@ -363,15 +382,17 @@ class _Reader:
                 load_all(self.draft.held, self.draft.lines, self.lexicon)
             go_easy(self.draft, self.way, self.lexicon)
             go_in_turn(self.draft, self.way)
-            blocks, problems = finish(settled(self.draft) if self.draft.in_window else self.draft)
+            done = settled(self.draft) if self.draft.in_window else self.draft
+            blocks, problems = ([], []) if leaves_open(self.draft) else finish(done)
             if too_long([*self.blocks, *blocks]):
                 blocks, problems = [], [whole(self.draft.row)]
             self.blocks += blocks
             self.headed += [self.draft.headed] * len(blocks)
             self.begun += [self.draft.row] * len(blocks)
             self.not_understood += problems
-            if self.draft.headed and self.draft.is_empty and self.draft.kind in UNSCORED:
-                self.not_understood.append(whole(self.draft.row, looks_like="note"))  # `stretch`
+            if leaves_open(self.draft):
+                said = whole(self.draft.row, looks_like="note")
+                self.not_understood = [one for one in self.not_understood if one.line != said.line] + [said]
             if not (blocks or self.draft.headed) and set(self.open_lines) == {
                 row.number for row in self.told
             }:

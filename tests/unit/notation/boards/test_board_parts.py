@@ -345,6 +345,55 @@ def test_all_below_the_heading_of_a_warm_up_is_warm_up_until_an_empty_row_or_a_r
     ] == kinds
 
 
+@pytest.mark.parametrize(
+    "warm_up",
+    [
+        "Warm-up 10 min",
+        "Warm up as usual",
+        "Warm-up\n5 min row\n10 squats",
+        "Warm-up\n5 min row\n2 x 10 squats",
+        "Warm-up\n2 rounds\n10 squats\n5 inchworms",
+    ],
+)
+@pytest.mark.parametrize(
+    "work", ["Press 5 x 5 @ 30 kg\nDips 3 x 8", "Press 5 x 5\nDips 3 x 8\ncool-down\n5 min walk"]
+)
+def test_a_warm_up_is_over_where_sets_begin_and_no_other_work_is_ahead(warm_up, work):
+    parts = read(f"{warm_up}\n{work}")
+    sets = [part for part in parts if part.lines[0].movement in {"overhead press", "dip"}]
+    assert [part.kind for part in sets] == [BlockKind.STRENGTH] * 2
+    assert [part.rounds for part in sets] == [5, 3]
+    assert all(part.kind in {BlockKind.WARM_UP, BlockKind.COOL_DOWN} for part in parts if part not in sets)
+
+
+def test_a_finisher_is_not_the_work_that_a_warm_up_leads_to():
+    squats, push_ups, finisher = read(
+        "Warm-up 10 min\nFront squat 5 x 8 @ 16 kg\nPush-ups 3 x 10\nFinisher: plank 2 min"
+    )
+    assert (squats.kind, push_ups.kind, finisher.name) == (BlockKind.STRENGTH, BlockKind.STRENGTH, "Finisher")
+
+
+@pytest.mark.parametrize(
+    "behind", ["Main\nPress 5 x 5 @ 30 kg", "\nPress 5 x 5", "3 rounds for time: 10 burpees"]
+)
+def test_sets_of_a_warm_up_stay_in_it_where_the_work_begins_further_down(behind):
+    first, *others = read(f"Warm-up\n3 x 10 band pull-aparts\n3 x 10 squats\n{behind}")
+    assert (first.kind, len(first.lines)) == (BlockKind.WARM_UP, 2)
+    assert all(part.kind is not BlockKind.WARM_UP for part in others)
+
+
+def test_rounds_below_a_warm_up_are_the_work_where_nothing_else_is():
+    warm_up, work = read("Warm-up\nrow 5 min\n3 rounds for quality of\n10 thrusters @ 30 kg\n10 burpees")
+    assert (warm_up.kind, work.kind, work.rounds) == (BlockKind.WARM_UP, BlockKind.MAIN, 3)
+
+
+@pytest.mark.parametrize("said", ["Warm-up 10 min", "Warm up as usual", "wu 8 min easy"])
+def test_an_easy_part_that_is_left_to_each_is_passed_on_in_words(said):
+    told = read_session(f"{said}\n\nAMRAP 10\n10 squats", catalogue())
+    assert [(one.text, one.looks_like) for one in told.not_understood] == [(said, "note")]
+    assert [part.kind for part in told.session.blocks] == [BlockKind.MAIN]
+
+
 def test_a_load_above_all_that_is_said_of_each_weight_is_of_no_side():
     text = "10/7 kg each\n30 s on 30 s off, 3 rounds\nfront squat\npush press"
     (block,) = read_session(text, catalogue()).session.blocks
