@@ -18,6 +18,7 @@ from core.movements.lookup import Catalogue
 from core.scaling.amounts import ROUND_TO
 from core.scaling.athlete import Athlete
 from core.scaling.called_for import leading_to
+from core.scaling.either import as_chosen
 from core.scaling.fit import ABOUT
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.obstacles import obstacle_to
@@ -119,6 +120,7 @@ def _athlete(session: Session, profile: Profile, catalogue: Catalogue, faults: S
 
 def _plan(session: Session, spot: Spot, athlete: Athlete, movement: str | None = None) -> LinePlan:
     """`movement`: what it may lead to though the graph doesn't."""
+    session = as_chosen(session, athlete, athlete.catalogue)
     block = plan_for(session, athlete.easing, athlete.catalogue, athlete.pair)[spot.block - 1]
     line = block.sections[PARTS.index(spot.part)][spot.line - 1]
     return leading_to(block, line, movement, athlete.catalogue)

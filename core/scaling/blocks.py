@@ -9,6 +9,7 @@ from core.scaling.athlete import Athlete
 from core.scaling.called_for import with_called_for
 from core.scaling.costs import Costs
 from core.scaling.easing import KEPT, NO_CUT, Cut
+from core.scaling.either import as_chosen
 from core.scaling.lines import change_of
 from core.scaling.orders import Orders
 from core.scaling.plan import plan_for, plan_of
@@ -54,6 +55,7 @@ def chosen_blocks(
     cut: Cut = NO_CUT,
 ) -> Iterator[Chosen]:
     """Every block of a session. Raises UnknownMovement for a line that the catalogue doesn't know."""
+    session = as_chosen(session, athlete, catalogue, table)
     whole = plan_of(session, catalogue, athlete.pair, table)
     plans = plan_for(session, athlete.easing, catalogue, athlete.pair, table, cut)
     is_less = plans is not whole

@@ -121,8 +121,9 @@ def _leaves(plan: LinePlan, option: Option, athlete: Athlete) -> float | None:
 def _notes(plan: LinePlan, option: Option, athlete: Athlete) -> str | None:
     """What the coach wrote beside a line, as far as it holds for them.
 
-    An `or easy run` is not for whoever has something to spare, `or bike` not for whoever has none, `hard` not for
-    whoever goes easy, and a number not beside another one. Of another movement only how hard it is holds.
+    An `or easy run` is not for whoever has something to spare or does it otherwise, `or bike` not for whoever has
+    none, `hard` not for whoever goes easy, and a number not beside another one. Of another movement only how hard it
+    is holds.
     """
     notes, way = plan.line.notes, option.way
     if notes is None or way is None:
@@ -150,7 +151,9 @@ def _suits(notes: str, athlete: Athlete, way: Way) -> bool:
     if goes_easy and HARD.search(notes):
         return False
     spares = bool(athlete.profile.limits) or athlete.is_unused or goes_easy
-    return not (notes.startswith(OR) and (spares or _lacks(notes.removeprefix(OR), athlete)))
+    if not notes.startswith(OR):
+        return True
+    return way.near is Near.WRITTEN and not (spares or _lacks(notes.removeprefix(OR), athlete))
 
 
 def _lacks(name: str, athlete: Athlete) -> bool:

@@ -12,6 +12,7 @@ from core.values import Value
 # What one session may hold: more is no session, and everybody would wait while it is worked out for each of them.
 MOST_LINES, MOST_BLOCKS, MOST_ROUNDS, LONGEST_SCHEME = 100, 50, 500, 50
 LONGEST_TEXT, MOST_PERCENT = 5000, 200
+MOST_CHOICES = 5
 # Up to here whoever trains can talk in sentences (estimate).
 EASY = 4
 Amount = Annotated[float, Field(gt=0, le=MOST_METRES)]
@@ -114,7 +115,7 @@ class Line(Value):
     `amount` is None under a scheme (the scheme gives it); `amount_to` is the top of a range (`8-10`), and
     `second_amount` what the second of a written pair does (`15/12 cal row`). `loads_kg` holds one load for
     all or a pair: first and second. `movement` and `variant` are catalogue ids; `written` is the coach's
-    own line.
+    own line. `choices`: what the coach leaves to each to do instead, `or 200 m run`; `notes` say it as well.
     """
 
     written: Text
@@ -133,6 +134,7 @@ class Line(Value):
     load_rule: LoadRule | None = None
     tempo: str | None = None
     notes: Text | None = None
+    choices: Annotated[tuple["Line", ...], Field(max_length=MOST_CHOICES)] = ()
 
 
 Lines = Annotated[tuple[Line, ...], Field(max_length=MOST_LINES)]

@@ -10,6 +10,7 @@ from core.notation.boards.reading import Reading
 from core.notation.boards.rows import COLON, frames
 from core.notation.boards.sharing import is_carried, is_load_alone, load_all, take_pair, take_same
 from core.notation.boards.unread import Stretch, named
+from core.notation.lines.choices import also, begins_with_or
 from core.notation.lines.pieces import Piece, completes
 from core.notation.lines.segments import is_in_stages
 from core.notation.names.catalogued import Lexicon, Meaning
@@ -51,7 +52,9 @@ def place(draft: Draft, reading: Reading, around: Around) -> list[NotUnderstood]
     for piece in reading.pieces:
         if not piece.meaning:
             take_pair(piece, around.unit)
-        if piece.meaning:
+        if lines and begins_with_or(piece) and lines[-1].row.number < reading.row.number:
+            lines[-1] = lines[-1]._replace(piece=also(lines[-1].piece, piece))
+        elif piece.meaning:
             piece.station = piece.station or draft.station
             take_same(piece, draft.pieces or around.before)
             lines.append(Placed(piece, reading.row))

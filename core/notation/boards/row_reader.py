@@ -32,6 +32,7 @@ from core.notation.boards.sharing import share_load
 from core.notation.boards.stations import bound, is_rest, resting_station, share_station, station_alone
 from core.notation.boards.unread import Stretch, guessed_kind, joined
 from core.notation.labels.facts import heading_of, told_by
+from core.notation.lines.choices import choices_bound, with_noted
 from core.notation.lines.each_set import with_lists_bound
 from core.notation.lines.loads import with_sexes_bound
 from core.notation.lines.pieces import Piece
@@ -249,7 +250,7 @@ def _read_front(reading: Reading, strip: Strip) -> None:
 def _read_pieces(
     reading: Reading, strip: Strip, notes: list[tuple[int, str]], lexicon: Lexicon, unit: MassUnit
 ) -> None:
-    strip.text = with_sexes_bound(with_lists_bound(bound(stages_bound(strip.text))))
+    strip.text = with_sexes_bound(with_lists_bound(bound(stages_bound(choices_bound(strip.text, lexicon)))))
     for start, end in segments(strip.text):
         mine = [note for at, note in notes if start <= at < end]
         text = strip.text[start:end].replace(NOTE, " ")
@@ -279,6 +280,7 @@ def _read_pieces(
         for piece in pieces:
             keep(reading, _told_here(reading, piece, ()), lexicon)
         annotate(reading, mine)
+    reading.pieces = [with_noted(piece, lexicon, unit) for piece in reading.pieces]
     share_station(reading.pieces)
     share_load(reading.pieces, reading.row, lexicon)
 

@@ -28,7 +28,8 @@ class Piece:
     no unit; `bare_share`: a number behind `@` that may be a share of one's best. `in_kcal`: as many calories as
     can be. `each_far`: how far each of them goes, in the coach's words. `maybe_kg`: the load that its amount
     is, if the amount is told elsewhere (`thrusters 43` under a scheme). `each_set`: what changes from set to
-    set, `each_said` in the coach's words. `is_loose`: its name was found among words that may say more.
+    set, `each_said` in the coach's words. `is_loose`: its name was found among words that may say more. `others`: what
+    may be done instead, whoever has or can do that.
     """
 
     start: int
@@ -60,6 +61,7 @@ class Piece:
     meaning: Meaning | None = None
     is_loose: bool = False
     unread: str = ""
+    others: tuple["Piece", ...] = ()
 
     @property
     def says_anything(self) -> bool:
@@ -191,6 +193,7 @@ def as_line(piece: Piece) -> Line:
         load_rule=LoadRule(unbroken=True) if in_one_go else piece.load_rule,
         tempo=piece.tempo,
         notes=_noted(notes),
+        choices=tuple(map(as_line, piece.others)),
     )
 
 

@@ -5,7 +5,8 @@ from dataclasses import replace
 from itertools import pairwise
 
 from core.measures import AmountUnit, MassUnit
-from core.notation.lines.pieces import FAR, Piece
+from core.notation.lines.choices import choice_of
+from core.notation.lines.pieces import Piece
 from core.notation.lines.reading import read_piece
 from core.notation.names.catalogued import Lexicon
 
@@ -25,7 +26,6 @@ _BETWEEN_STAGES = re.compile(r"(?<=[0-9]\smin|[0-9]\ssec)\s-\s(?=[0-9]{1,3}\s(?:
 _SLASHED = re.compile(r"(?<=[a-z0-9])\s/\s(?=[a-z0-9])")
 # `21-15-9 thrusters/pull-ups`; `row/bike` is a choice, and `w/` and `and/or` join words
 _BARE_SLASH = re.compile(r"(?<=[a-z]{3})/(?=[a-z]{2}[a-z0-9 \-]+$)")
-_OR = re.compile(r"\s(?:or|/)\s(?=[0-9])")
 # `3 @ 70% 3 @ 80%`: the next set
 _NEXT_SET = re.compile(r"(?<=%)\s(?=[0-9]{1,2}\+?\s?@)")
 # `400 m run 15 push-ups`: the next one begins with its amount
@@ -48,7 +48,7 @@ def split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece
     """One piece, or several joined by `and` or each begun by its amount, if only so all is understood."""
     if pieces := _stages(text, start, lexicon, unit) or _both(text, start, lexicon, unit):
         return pieces
-    if first := _choice(text, start, lexicon, unit):
+    if first := choice_of(text, start, lexicon, unit):
         return [first]
     whole = read_piece(text, start, lexicon, unit)
     if whole.meaning and not (whole.unread or whole.is_loose or _SLASHED.search(text)):
@@ -75,22 +75,6 @@ def _both(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece
     moves = {piece.meaning.movement for piece in pieces if piece.meaning}
     counted = all(piece.meaning and piece.meaning.unit is AmountUnit.REPS for piece in pieces)
     return [] if told or not counted or len(moves) < len(pieces) else pieces
-
-
-def _choice(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece | None:
-    """`15 cal row or 300 m run`, `400 m run / 500 m row`: of two ways to go so far the first, the other beside it."""
-    found = list(_OR.finditer(text))
-    if len(found) != 1:
-        return None
-    first, other = _cut(text, start, _OR, lexicon, unit)
-    far = all(
-        one.meaning and one.meaning.unit in FAR and one.amount and not one.unread for one in (first, other)
-    )
-    same = first.meaning and other.meaning and first.meaning.movement == other.meaning.movement
-    if not far or same or first.sets or first.unit is None or other.unit is None:
-        return None
-    said = text[found[0].end() :].strip(" .,;")
-    return replace(first, end=other.end, notes=(*first.notes, f"or {said}"))
 
 
 def _stages(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:

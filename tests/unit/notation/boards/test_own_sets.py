@@ -127,9 +127,8 @@ def test_a_run_on_both_sides_of_what_goes_down_is_done_once(board):
     assert [(line.movement, line.loads_kg) for line in block.lines] == [("sit-up", ()), ("swing", (16,))]
 
 
-@pytest.mark.parametrize("choice", ["10 min row/bike", "15 row/ski"])
-def test_a_stroke_between_two_ways_to_go_is_a_choice_that_is_asked(choice):
-    assert unread_in(choice)
+def test_of_a_stroke_between_two_ways_to_go_so_many_are_asked_for_their_unit():
+    assert unread_in("15 row/ski")
 
 
 def test_what_stands_before_a_colon_is_of_the_line_behind_it():
