@@ -10,6 +10,7 @@ _MINUTE_S, _HOUR_S = 60, 3600
 _STEPS = {"s": 5, "m": 50, "kg": 2.5, "reps": 1}
 # Instead of a range that would help nobody.
 NOT_KNOWN = "What to expect of you here I don't know yet: tell me a score or two, and I will."
+_RESTS = {"in": " with its rest", "on top": ", rest not counted", None: ""}
 _UNITS = {"reps": "repetitions", "m": "m", "kg": "kg"}
 
 
@@ -44,7 +45,8 @@ def pacing_words(outlook: Outlook) -> tuple[str, ...]:
 def _pacing(outlook: Outlook) -> Iterator[str]:
     pacing = outlook.pacing
     if pacing.round_s is not None:
-        yield f"About {clock(_to(pacing.round_s, _STEPS['s']))} a round, the first no faster than the last."
+        about = f"About {clock(_to(pacing.round_s, _STEPS['s']))} a round{_RESTS[pacing.rest]}"
+        yield f"{about}, the first no faster than the last."
     elif pacing.half_s is not None:
         yield f"Half of it done by about {clock(_to(pacing.half_s, _STEPS['s']))}."
     elif pacing.rounds_s is not None:

@@ -1,7 +1,7 @@
 """The expected score of a block, by its format."""
 
 from collections.abc import Callable, Mapping, Sequence
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 import numpy as np
 
@@ -178,7 +178,8 @@ def _pace_to(done: Done, marks: list[Floats], counts: list[float], rounds: int) 
     block, middle = done.block, [float(mark[0]) for mark in marks]
     once = len(done.buy_in) + len(done.cash_out)
     if rounds > 1 and not block.scheme and not once:
-        return pacing_of(done.floor, block, round_s=middle[-1] / rounds)
+        rest: Literal["in"] | None = "in" if block.rest_s else None
+        return pacing_of(done.floor, block, round_s=middle[-1] / rounds, rest=rest)
     if done.cash_out:
         return pacing_of(done.floor, block, rounds_s=middle[-1 - len(done.cash_out)])
     if once or not all(work.counted for work in done.lines):
@@ -207,7 +208,8 @@ def _intervals(block: VersionBlock, people: People) -> Expected | None:
             done.floor.rest(block.rest_s or 0.0)
     if block.every_s and not all(_is_covered(line) for line in block.lines):
         return Expected("rounds", held, most=float(times), is_sure=True)
-    pacing = Pacing(round_s=float(sum(one[0] for one in took)) / times)
+    rest: Literal["on top"] | None = "on top" if block.rest_s or block.every_s else None
+    pacing = Pacing(round_s=float(sum(one[0] for one in took)) / times, rest=rest)
     return Expected("s", _that_count(took, block), pacing)
 
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from statistics import median_high
+from typing import Literal
 
 from core.forecast.floor import Floor
 from core.forecast.values import Broken, Pacing
@@ -21,10 +22,11 @@ def pacing_of(
     round_s: float | None = None,
     half_s: float | None = None,
     rounds_s: float | None = None,
+    rest: Literal["in", "on top"] | None = None,
 ) -> Pacing:
     """`floor`: after the work was done on it."""
     broken = tuple(_broken(floor, block))
-    return Pacing(round_s=round_s, half_s=half_s, rounds_s=rounds_s, broken=broken)
+    return Pacing(round_s=round_s, rest=rest, half_s=half_s, rounds_s=rounds_s, broken=broken)
 
 
 def _broken(floor: Floor, block: VersionBlock) -> Iterator[Broken]:

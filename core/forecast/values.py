@@ -58,9 +58,13 @@ class Broken(Value):
 
 
 class Pacing(Value):
-    """How to get there: seconds a round, when half of it, or all rounds, are done, and what to break up."""
+    """How to get there: seconds a round, when half of it, or all rounds, are done, and what to break up.
+
+    `rest`: whether the rest after a round is in its time, or comes on top; None where there is none.
+    """
 
     round_s: float | None = None
+    rest: Literal["in", "on top"] | None = None
     half_s: float | None = None
     rounds_s: float | None = None
     broken: tuple[Broken, ...] = ()

@@ -64,3 +64,13 @@ def test_a_range_that_says_nothing_is_not_told_with_a_version(low, high, telling
 def test_the_pace_is_told_a_while_longer_than_what_it_comes_to(high, paced):
     forecast = Forecast(unit="rounds", low=5, expected=high, high=high)
     assert Outlook(forecast=forecast).is_to_pace_by is paced
+
+
+def test_a_pace_says_whether_the_rest_is_in_it():
+    forecast = Forecast(unit="s", low=900, expected=930, high=960)
+    on_top, within = (
+        pacing_words(Outlook(forecast=forecast, pacing=Pacing(round_s=155, rest=rest)))
+        for rest in ("on top", "in")
+    )
+    assert on_top == ("About 2:35 a round, rest not counted, the first no faster than the last.",)
+    assert within == ("About 2:35 a round with its rest, the first no faster than the last.",)
