@@ -62,6 +62,11 @@ class Limit(Value):
         """Whether it is a part of the body: it has a side, a severity, and a day on which it is over."""
         return self.kind in {"joint", "muscle"}
 
+    @property
+    def of_lines(self) -> bool:
+        """Whether it is of single lines alone; a condition or a state is of the whole day, and of who has it."""
+        return self.may_hurt or self.kind == "wish"
+
 
 class DayRule(Value):
     """What several limits together ask of a whole session: the strictest of each."""

@@ -43,15 +43,23 @@ def to_them(words: str) -> str:
     return re.sub(r"\b(and|or) (\w+s)(?= your\b)", lambda one: f"{one[1]} {base(one[2])}", _begun(said))
 
 
+# Whoever told it needn't be told that they did: `Ilse told me her wrist is sore`.
+_TOLD_ME: Final = re.compile(
+    r"^(?:\S+ )?(?:(?:told|tells|texted)(?: to)? me|wrote(?: to)? me|says|said) (?:that )?", re.IGNORECASE
+)
+
+
 def spoken_to(words: str) -> str:
     """A question about somebody, turned to them: `how his knee is` is `how your knee is`."""
-    said = _SUBJECT.sub(_you, " ".join(words.split()).strip(_EDGES))
+    said = _SUBJECT.sub(_you, _TOLD_ME.sub("", " ".join(words.split()).strip(_EDGES)))
     said = re.sub(r"\b(?:herself|himself|themselves)\b", "yourself", said, flags=re.IGNORECASE)
     said = re.sub(r"\b(?:her|his|their)\b(?= \w)", "your", said, flags=re.IGNORECASE)
     return re.sub(r"\b(?:her|him|them)\b", "you", said, flags=re.IGNORECASE)
 
 
 def _you(said: re.Match[str]) -> str:
+    if said[1] and said[2] in {"got", "had", "been"}:
+        return f"you've {said[2]}"
     verb = "are " + said[2] if said[1] and said[2] else base(said[2] or "")
     return f"you {verb}".strip()
 

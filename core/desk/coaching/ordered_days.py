@@ -1,23 +1,29 @@
 """A coach's orders of no single line: somebody is away, is held, has easy days, or is spared what is in many lines."""
 
 from datetime import timedelta
+from itertools import chain
 
 from core.athletes.easing import WEEK
+from core.athletes.limits import ruled_out_by
 from core.desk.coaching.absence import AWAY, count_in_again, leave_out
 from core.desk.coaching.commands import HoldAthlete
 from core.desk.coaching.holds import WEEKS, Holds, card_if_any, for_which, last_day, session_with
 from core.desk.coaching.ordering_says import OrdersGone
 from core.desk.coaching.standing import keep_of_all
+from core.desk.coaching.telling_for import offer_to_tell
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.sessions.meant import at_hand, in_hand
 from core.desk.versions.holding import hold_athlete
-from core.desk.versions.showing import AT_MOST, EASY_DAYS, spared_as
+from core.desk.versions.showing import AT_MOST, EASY_DAYS, spared_as, spared_in
 from core.desk.visit import Visit
+from core.movements.lookup import catalogue
 from core.notation.calendar.moments import find_days
 from core.notation.coaching.easing import monday_of
 from core.store.records import CoachOrder, Membership
 from core.understanding.acts import Order
+from core.understanding.ordering import movements_named
+from core.understanding.several import sentences_of
 
 
 async def of_no_line(visit: Visit, order: Order, athlete: Membership) -> Outcome | None:
@@ -66,6 +72,28 @@ async def all_taken_back(visit: Visit, athlete: Membership) -> Outcome:
     theirs = shown if shown and shown.group_id == athlete.group_id else None
     gone = OrdersGone(athlete=athlete.person.name, none=not every)
     return visit.told(gone) + await card_if_any(visit, theirs, athlete)
+
+
+async def allow_again(visit: Visit, order: Order, athlete: Membership) -> Outcome:
+    """`Jonas can run again`: what the coach ruled out of it; where that is nothing, only Jonas can have told it."""
+    assert order.movement is not None, "who may do everything again is normal again"
+    demands = catalogue().movement(order.movement).variants[0].demands
+    ruled = [
+        one
+        for one in await standing_of(visit, athlete)
+        if one.movement == order.movement
+        or one.pin.leaves_out(order.movement)
+        or ((name := spared_in(one.movement)) and ruled_out_by([name], demands))
+    ]
+    for one in ruled:
+        await visit.uow.orders.undo(one.id, visit.now)
+    if not ruled:
+        thoughts = chain.from_iterable(sentences_of(order.text))
+        told = next((one for one in thoughts if order.movement in movements_named(one)), order.text)
+        return await offer_to_tell(visit, athlete, told)
+    shown = await session_with(visit, order, await visit.group(athlete.group_id))
+    gone = OrdersGone(athlete=athlete.person.name, movement=order.movement)
+    return visit.told(gone) + await card_if_any(visit, shown, athlete)
 
 
 async def standing_of(visit: Visit, athlete: Membership) -> list[CoachOrder]:

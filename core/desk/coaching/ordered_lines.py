@@ -98,6 +98,8 @@ def pin_of(order: Order, record: SessionRecord, one: Tried, spot: Spot, line: Ve
     if order.step == "number":
         return pin_for_number(order, spot, asked)
     written = asked.amount
+    if order.step == "less" and written and 0 < (order.amount or 0) < written:
+        return Pin(**spot._asdict(), share=1 - (order.amount or 0) / written)
     if order.step != "amount" or order.amount is None or not written or order.amount > written:
         return None
     return Pin(**spot._asdict(), share=order.amount / written)
@@ -124,7 +126,7 @@ def why_not(order: Order, holds: Holds, pins: Mapping[str, Pin]) -> WhyNot | Non
         return "one_session"
     if order.movement is not None and not stands_in(holds.record, order):
         return "no_line"
-    return "more" if order.step == "amount" else "no_step"
+    return "more" if order.step in {"amount", "less"} else "no_step"
 
 
 def work_of(one: Tried) -> list[tuple[Any, ...]]:

@@ -3,11 +3,12 @@
 import re
 from collections.abc import Mapping, Sequence
 
+from core.athletes.limits import limit
 from core.desk.access import admitted
 from core.desk.coached import Roster, athlete_in
 from core.desk.coaching.commands import TakeOrdersBack
 from core.desk.coaching.holds import Holds, card, for_which, session_with
-from core.desk.coaching.ordered_days import of_no_line
+from core.desk.coaching.ordered_days import allow_again, of_no_line
 from core.desk.coaching.ordered_lines import (
     alike,
     as_written_there,
@@ -39,8 +40,11 @@ async def carry_out_order(
 ) -> Outcome:
     """What comes of it is shown; what can't be done is said, and nothing of it stays.
 
-    `spared`: limits for whose sake it is ordered; in the one session that it is of, what stands in spares them too.
+    `spared`: limits for whose sake it is ordered; in the one session that it is of, what stands in spares those of
+    a part of the body too.
     """
+    if order.step == "allowed":
+        return await allow_again(visit, order, athlete)
     if order.movement is None and (of_all := await of_no_line(visit, order, athlete)):
         return of_all
     group = await visit.group(athlete.group_id)
@@ -67,7 +71,8 @@ async def carry_out_order(
 
 
 def sparing(order: Order, spared: Sequence[str]) -> dict[str, Pin]:
-    asked = spared if order.step in {"out", "other"} else ()
+    """Never an illness or an operation: whether there is a session at all with these, their own word decides."""
+    asked = [one for one in spared if limit(one).of_lines] if order.step in {"out", "other"} else []
     return {spared_as(one): Pin(block=1, line=1) for one in asked}
 
 
@@ -106,7 +111,7 @@ async def given(
         "counted": order.step == "other" and bool(re.search("[0-9]", order.text)) and order.until is None,
         "seen": here and not so_already and await seen_by(visit, shown, athlete.person) is not None,
         "so_already": so_already,
-        "spares": tuple(limit for name in pins if (limit := spared_in(name))),
+        "spares": tuple(limit_id for name in pins if (limit_id := spared_in(name))),
     }
     said = ordered(visit, order, athlete, holds, kept[0]).model_copy(update=came)
     changes = here and not (said.so_already and said.lasts)

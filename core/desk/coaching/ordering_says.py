@@ -94,10 +94,14 @@ class BackTold(Said):
 
 
 class OrdersGone(Said):
-    """What was ordered in words for an athlete counts no longer. `none`: nothing of the kind stood."""
+    """What was ordered in words for an athlete counts no longer. `none`: nothing of the kind stood.
+
+    `movement`: only what was ordered of this one.
+    """
 
     athlete: str
     none: bool = False
+    movement: str | None = None
 
 
 class OnlyTheyErase(Said):

@@ -16,6 +16,7 @@ from core.desk.visit import Visit
 from core.notation.body.limits import read_limits
 from core.notation.coaching.some_of_them import some_of_them
 from core.notation.people import find_name, name_in_front, word_behind
+from core.notation.second_person import spoken_to
 from core.notation.talk.chat import is_like_a_score
 from core.store.records import Membership
 from core.understanding import acts as a
@@ -49,7 +50,7 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     outcome += nobody_called(visit, unknown, athletes)
     if any(isinstance(say.what, _DONE) for say in outcome.says):
         for name in (one for one in told.of if one not in strangers):
-            outcome += await offer_to_tell(visit, athletes[name], ", ".join(told.why))
+            outcome += await offer_to_tell(visit, athletes[name], spoken_to(", ".join(told.why)))
     left = () if words.says else told.left
     return each_card_once(outcome) + words + (await left_over(visit, left) if left else Outcome())
 

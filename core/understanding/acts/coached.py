@@ -45,7 +45,7 @@ class ClassOff(Act):
 
 
 # What becomes of a line, or of all of them: it is left out, something else, easier, harder, with empty hands, as it is
-# written, fewer, half of it, so many or so heavy; or other rounds, or they rest.
+# written, so many fewer, fewer, half of it, so many or so heavy; or other rounds, or they rest; or it is theirs again.
 Step = Literal[
     "out",
     "other",
@@ -54,6 +54,8 @@ Step = Literal[
     "bare",
     "written",
     "fewer",
+    "less",
+    "allowed",
     "half",
     "amount",
     "load",

@@ -45,6 +45,7 @@ _FIRST: Final = (
     "written",
     "half",
     "fewer",
+    "allowed",
     "more",
     "easier",
     "harder",
@@ -64,7 +65,13 @@ def like_before(stretch: Stretch, before: Mapping[str, Any]) -> dict[str, Any]:
     is_of_load = before.get("step") in {"load", "at_most"}
     numbers = stretch.quantities("number", *(["load"] if is_of_load else ["reps"]))
     is_number = len(numbers) == 1 and re.fullmatch(r"(?:only )?[0-9.]+ ?[a-z]*", words)
-    return {**before, "amount": numbers[0].value} if is_number and before.get("amount") else {}
+    if is_number and before.get("amount"):
+        return {**before, "amount": numbers[0].value}
+    is_of_them = len(numbers) == 1 and re.fullmatch(
+        r"(?:only |just |max )?[0-9.]+ of (?:them|these|those)", words
+    )
+    told = {key: before[key] for key in ("movement", "day", "until") if before.get(key)}
+    return {**told, "step": "amount", "amount": numbers[0].value} if is_of_them and "movement" in told else {}
 
 
 def order(stretch: Stretch) -> dict[str, Any]:
@@ -74,7 +81,8 @@ def order(stretch: Stretch) -> dict[str, Any]:
     if stretch.marks("part", "maybe_part", "condition") and not movements(stretch) and not _is_back(stretch):
         return {}
     found = (
-        _spared(stretch)
+        _of_some_rounds(stretch)
+        or _spared(stretch)
         or _swapped(stretch)
         or _capped(stretch)
         or _stepped(stretch)
@@ -100,13 +108,13 @@ def _lasting(stretch: Stretch, found: dict[str, Any]) -> dict[str, Any]:
 
 def explains(stretch: Stretch, fields: Mapping[str, Any]) -> bool:
     """Whether the fields of an order say every movement and every number that is in its words."""
+    if fields.get("step") == "rounds":
+        return True
     meant = {fields.get("movement"), fields.get("to")}
     if any(one.movement not in meant for one in movements(stretch)):
         return False
     if fields.get("step") == "amount" and any(is_stood_on(stretch, one) for one in stretch.marks("thing")):
         return False
-    if fields.get("step") == "rounds":
-        return True
     if fields.get("step") == "other" and fields.get("movement") and len(_numbers(stretch)) == 1:
         return True  # how many of what comes is worked out, and it is said so
     told = {f"{fields[kind]:g}" for kind in ("amount", "instead_of") if fields.get(kind) is not None}
@@ -138,6 +146,16 @@ def tells_why(stretch: Stretch) -> bool:
 
 def _has_figure(stretch: Stretch) -> bool:
     return any(one.kind == "number" for one in stretch.marked.text.tokens[stretch.start : stretch.end])
+
+
+def _of_some_rounds(stretch: Stretch) -> dict[str, Any]:
+    """`3 of the 400s as walks`, `skips the last round`."""
+    words = stretch.marked.words
+    counted = any(
+        stretch.marked.text.tokens[at].kind == "number" and words[at + 1 : at + 3] == ("of", "the")
+        for at in range(stretch.start, stretch.end)
+    )
+    return {"step": "rounds"} if counted or says(stretch, "of_some") else {}
 
 
 def _spared(stretch: Stretch) -> dict[str, Any]:
@@ -268,10 +286,13 @@ def _of_line(stretch: Stretch, step: str, one: Named) -> dict[str, Any]:
     """What is said of a movement; a day off is of nothing, whatever is named beside it."""
     if step == "rest":
         return {"step": step}
+    numbers = _numbers(stretch)
+    if step == "fewer" and len(numbers) == 1 and not says(stretch, "at_most"):
+        return {"step": "less", "movement": one.movement, "amount": numbers[0]}
     found: dict[str, Any] = {"step": step, "movement": one.movement}
     if step == "out" and (family := _family(one)):
         found["called"] = family
-    return found | {"amount": next(iter(_numbers(stretch)), None)} if step == "more" else found
+    return found | {"amount": next(iter(numbers), None)} if step == "more" else found
 
 
 def _of_all(stretch: Stretch, step: str) -> dict[str, Any]:
@@ -292,7 +313,11 @@ def _steps(stretch: Stretch, named: Sequence[Named]) -> list[tuple[int, int, str
     # `Rests 2 minutes between sets` is no day off.
     lasts = bool(stretch.quantities("span"))
     told = [
-        one for one in told if not (one[2] == "rest" and lasts) and not (one[2] in _OF_SOMEBODY and named)
+        one
+        for one in told
+        if not (one[2] == "rest" and lasts)
+        and not (one[2] in _OF_SOMEBODY and named)
+        and (one[2] != "allowed" or says(stretch, "again"))
     ]
     return sorted(told, key=lambda one: _FIRST.index(one[2]))
 

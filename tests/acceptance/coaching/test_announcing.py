@@ -89,7 +89,16 @@ async def test_who_has_told_no_score_is_asked_with_one_tap(crew, ilse):
 
 
 @pytest.mark.parametrize(
-    "words", ["no push-ups for the beginners", "give the over 60s less", "easy week for my seniors"]
+    "words",
+    [
+        "no push-ups for the beginners",
+        "give the over 60s less",
+        "easy week for my seniors",
+        "no burpees for anyone over 60",
+        "everybody under 18 only squats",
+        "no jumping for anyone with bad knees",
+        "those older than 65 walk",
+    ],
 )
 async def test_of_a_part_of_the_group_it_is_said_that_nobody_knows_who_that_is(crew, words):
     await crew.coach.says(words)

@@ -2,6 +2,8 @@
 
 from datetime import timedelta
 
+import pytest
+
 from tests.acceptance.people import answers_what_is_asked
 from tests.acceptance.worlds import world
 
@@ -206,3 +208,49 @@ async def test_an_order_without_a_day_is_of_what_comes_next(crew, ilse):
     await crew.room.travels(timedelta(hours=3))
     await crew.coach.says("no push-ups for Ilse")
     await crew.coach.hears("in Thursday strength only")
+
+
+@pytest.mark.parametrize(
+    "why", ["he had shoulder surgery", "had a heart attack last year", "he's got a fever"]
+)
+async def test_an_illness_told_beside_an_order_is_offered_to_be_passed_on_and_the_order_stands(
+    crew, ilse, why
+):
+    await crew.coach.says(f"Ilse can't do push-ups, {why}")
+    await crew.coach.hears("Done for Ilse, in Thursday strength only: no push-ups")
+    await crew.coach.hears("I take from Ilse alone, so by itself that changes nothing yet")
+
+
+async def test_so_many_less_are_taken_off_what_is_written(crew, ilse):
+    await crew.coach.says("4 burpees less for Ilse")
+    await crew.coach.hears("4 off the burpees")
+    assert "1. 6 " in (await crew.coach.hears("Ilse, as I'd do it")).text
+
+
+async def test_no_more_is_taken_off_than_is_written(crew, ilse):
+    await crew.coach.says("15 burpees less for Ilse")
+    await crew.coach.hears("nothing has changed")
+
+
+async def test_what_may_be_done_again_is_left_out_no_more(crew, ilse):
+    await crew.coach.says("no running for Ilse this week")
+    await crew.coach.hears("Ilse, until Sunday 8 March: no runs")
+    await crew.coach.says("Ilse can run again")
+    await crew.coach.hears("of the runs for Ilse counts no longer")
+    assert "200 m run" in (await crew.coach.hears("Ilse, as I'd do it")).text
+
+
+async def test_what_only_they_can_have_told_is_offered_to_be_passed_on(crew, ilse):
+    await crew.coach.says("Ilse can run again")
+    await crew.coach.hears("I take from Ilse alone")
+
+
+async def test_who_gets_a_break_is_left_out(crew, ilse):
+    await crew.coach.says("give Ilse a break")
+    await crew.coach.hears("Ilse is left out from Monday 2 March until you take it back")
+
+
+@pytest.mark.parametrize("words", ["can Ilse do 2 of the runs as walks", "Ilse skips the last round"])
+async def test_some_rounds_alone_are_nobodys_own(crew, ilse, words):
+    await crew.coach.says(words)
+    await crew.coach.hears("Rounds are the same for everybody, so nothing has changed for Ilse")

@@ -49,6 +49,7 @@ _STANDS: Final[Mapping[str, str]] = {
     "out": "no {goes}",
     "bare": "nothing in the hands",
     "fewer": "fewer {goes}",
+    "less": "{amount} off the {goes}",
     "half": "half the {goes}",
     "load": "{amount} kg for the {goes}",
     "amount": "{amount} for the {goes}",
@@ -220,6 +221,9 @@ def orders_gone(said: OrdersGone) -> Worded:
     if said.none:
         text = "<b>{name}</b> gets what I'd give them: nothing of yours stands for {name}."
         return Worded(fill(text, name=said.athlete))
+    if said.movement:
+        text = "Taken back: what you had me leave out or change of the {goes} for <b>{name}</b> counts no longer."
+        return Worded(fill(text, goes=of_movement(said.movement), name=said.athlete))
     return Worded(fill("Taken back: <b>{name}</b> gets what I'd give them.", name=said.athlete))
 
 
