@@ -9,7 +9,7 @@ from core.notation.coaching.wishes import read_wish
 from core.notation.people import name_in_front
 from core.notation.talk.chat import is_like_a_score
 from core.understanding.ordering import orders_in
-from core.understanding.several import Matter, each_alone, matters
+from core.understanding.several import Matter, asks_of_each, each_alone, matters
 
 
 def matters_of(text: str, names: Sequence[str]) -> tuple[Matter, ...]:
@@ -45,7 +45,8 @@ def scores_together(found: Iterable[Matter], names: Sequence[str]) -> Iterator[M
 def of_each(one: Matter, names: Sequence[str], is_of_each: Callable[[str], bool]) -> tuple[Matter, ...]:
     """What is wished of a list of people is a wish about each of them."""
     alone = each_alone(one.words, names)
-    is_list = len(alone) > 1 and all(map(is_of_each, alone))
+    is_asked = one.about == "ask" and asks_of_each(one.words)
+    is_list = len(alone) > 1 and (is_asked or all(map(is_of_each, alone)))
     return tuple(Matter(one.about, words) for words in alone) if is_list else (one,)
 
 

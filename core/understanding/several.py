@@ -4,6 +4,7 @@ import re
 import tomllib
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from functools import cache
+from itertools import dropwhile
 from pathlib import Path
 from typing import Any, Final, NamedTuple
 
@@ -219,6 +220,7 @@ def _begins_another(
         return not names_only(last.words, people)
     begins: Mapping[tuple[str, str], Callable[[], bool]] = {
         ("change", "change"): lambda: False,
+        ("ask", "people"): lambda: hard or not _asked_of_next_too(last.words, one.words, people),
         ("word", "class"): lambda: hard,
         ("word", "ask"): lambda: hard or _of_somebody_else(last.words, one.words, people),
         ("word", "people"): lambda: hard or is_whole(one.words) or _is_addressed(one.words, people),
@@ -231,6 +233,14 @@ def _begins_another(
         ),
     }
     return begins.get((last.about, one.about), lambda: bool(last.about) or hard)()
+
+
+def _asked_of_next_too(last: str, words: str, people: Sequence[str]) -> bool:
+    """`How did Bo | and Cal do this month?`: no more than another name stands before what is asked."""
+    before, behind = find_name(last, people), _words(words, people)
+    asked = list(dropwhile(_table()["beside"].__contains__, behind))
+    is_list = before is not None and _words(last, people)[-1:] == ["@"] and asked[:1] == ["@"]
+    return is_list and not _table()["tells"].intersection(asked[1:2]) and len(asked) > 1
 
 
 def _begins_with_order(words: str, people: Sequence[str]) -> bool:
@@ -266,6 +276,11 @@ def each_alone(words: str, people: Sequence[str]) -> tuple[str, ...]:
     named = re.findall(rf"(?<!\w)({one})", f"{listed[0]} {behind['also'] if behind else ''}", re.IGNORECASE)
     people_named = dict.fromkeys(known[found.casefold()] for found in named)
     return tuple(f"{before[: listed.start()]}{found}{before[listed.end() :]}" for found in people_named)
+
+
+def asks_of_each(words: str) -> bool:
+    """`How are Bo and Cal` is asked of each; `which of Bo and Cal` isn't."""
+    return not any(one in _table()["among"] for one in _words(words, ()))
 
 
 def _is_addressed(words: str, people: Sequence[str]) -> bool:

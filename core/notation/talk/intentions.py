@@ -3,7 +3,7 @@
 import re
 import tomllib
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Container, Mapping
 from functools import cache
 from pathlib import Path
 from typing import Any, Final, Literal, cast, get_args
@@ -57,6 +57,18 @@ _CHILDS_AGE: Final = re.compile(
     r"(?!\s(?:kg|lb|rounds?|reps?|min(?:ute)?s?|sec(?:ond)?s?|weeks?|months?|days?|times|sets?)\b)",
     re.IGNORECASE,
 )
+# `In her 5th month`, `at 5 months`, `6 months gone`, and an age that is told of somebody.
+_MONTH_OF_ONE: Final = re.compile(
+    r"\b(?:[1-9](?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth) month\b"
+    r"|\bat [1-9] months\b|\b[1-9] months? (?:along|gone|in\b)",
+    re.IGNORECASE,
+)
+_OLD_AGE: Final = re.compile(
+    r"(?:\b|(?='))(?:(?:over|is|'s|past|turned|aged?) (?:[5-9][0-9])\b(?![+:.,]?[0-9]|\s?[+x/%a-z]))",
+    re.IGNORECASE,
+)
+# Of somebody who is named these tell neither a body nor an age: `is the hold over for Cal?`, `Bo under 12?`.
+_ALONE_NOTHING: Final = re.compile(r"[0-9]+|\b(?:over|under|expect(?:s|ed|ing)?)\b", re.IGNORECASE)
 # What only somebody's own word, or the coach's, settles.
 _OF_BODIES: Final = frozenset({"old", "pregnant", "young", "hurt"})
 
@@ -69,18 +81,21 @@ def wondered_of(text: str, named: str) -> tuple[Intention, ...]:
         return ("remove",)
     if _CHILDS_AGE.search(named) and _OF_SOMEBODY.search(named):
         return ("young",)
-    found = intentions_in(re.sub(r"[0-9]+", "", text)) if _OF_SOMEBODY.search(named) else ()
-    return tuple(one for one in found if one in _OF_BODIES)
+    if not _OF_SOMEBODY.search(named):
+        return ()
+    told = _OLD_AGE.sub(" old", _MONTH_OF_ONE.sub("trimester", plain(text)))
+    return intentions_in(_ALONE_NOTHING.sub("", told), _OF_BODIES)
 
 
-def intentions_in(text: str) -> tuple[Intention, ...]:
-    """What is most likely wanted, the two that are as likely, or nothing."""
+def intentions_in(text: str, among: Container[str] | None = None) -> tuple[Intention, ...]:
+    """What is most likely wanted (`among` these, where told), the two that are as likely, or nothing."""
     folded = plain(text).casefold().replace("\u2019", "'").replace("'", "")
     said = {_bare(word) for word in re.findall(r"\w+", folded) if word not in _table()["beside"]}
     shared = _table()["shared"]
     weights = {
         intention: sum(1 / shared[word] for word in said & words)
         for intention, words in _table()["words"].items()
+        if among is None or intention in among
     }
     most = max(weights.values())
     found = [cast("Intention", one) for one, weight in weights.items() if weight == most]

@@ -46,6 +46,15 @@ def cut(text):
             [("word", "remind ilse about friday"), ("word", "remind Bo about his score")],
         ),
         ("tell ilse that bo is away", [("word", "tell ilse that bo is away")]),
+        (
+            "how did ilse and bo do this month, and who needs me?",
+            [("ask", "how did ilse and bo do this month"), ("ask", "who needs me?")],
+        ),
+        (
+            "how are ilse, odd and bo doing? odd lighter",
+            [("ask", "how are ilse, odd and bo doing?"), ("people", "odd lighter")],
+        ),
+        ("how is ilse, bo has a cold", [("ask", "how is ilse"), ("people", "bo has a cold")]),
         ("hold ilse, same for bo", [("people", "hold ilse"), ("people", "hold Bo")]),
         (
             "tues class is off next week, pls tell everyone",
