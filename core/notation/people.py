@@ -7,8 +7,10 @@ from typing import Final, NamedTuple
 from core.notation.second_person import spoken_to
 
 _LEAD = re.compile(
-    r"^\s*(?:(?:please|pls|sorry|oops)\W+)*(?:(?:change|correct|fix|update)\s+)?"
-    r"(?:(?:the\s+)?(?:score|result|time)\s+(?:for|of)\s+)?",
+    r"^\s*(?:(?:please|pls|sorry|oops)\W+)*(?:can you\s+|could you\s+)?"
+    r"(?:(?:change|correct|fix|update|note(?: down)?|log|record|enter|(?:put|write|take|mark|jot) down"
+    r"|(?:add|put|mark)(?: in)?(?=\s.*\b(?:score|result|time)s?\b))\s+)?"
+    r"(?:(?:(?:the|a)\s+)?(?:score|result|time)s?\s+(?:for|of)\s+)?",
     re.IGNORECASE,
 )
 _AFTER = re.compile(
@@ -24,9 +26,14 @@ class NameInFront(NamedTuple):
     rest: str
 
 
+def without_lead(text: str) -> str:
+    """Without what only says that a score is told: `note down`, `add the scores of`."""
+    return _LEAD.sub("", text).strip()
+
+
 def name_in_front(text: str, names: Iterable[str]) -> NameInFront | None:
     """The longest name, or the only first name, that the text begins with; None where none or two do."""
-    words = _LEAD.sub("", text).strip()
+    words = without_lead(text)
     for spelling, name in sorted(spellings(names).items(), key=lambda pair: -len(pair[0])):
         if words.casefold().startswith(spelling) and (gap := _AFTER.match(words[len(spelling) :])):
             return NameInFront(name, words[len(spelling) + gap.end() :])

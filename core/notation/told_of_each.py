@@ -4,7 +4,7 @@ import re
 from collections.abc import Callable, Collection
 from typing import Final
 
-from core.notation.people import NameInFront, name_in_front, spellings
+from core.notation.people import NameInFront, name_in_front, spellings, without_lead
 
 _PARTED: Final = re.compile(
     r"\s*[;\n]+\s*|\s*,\s*(?:(?:and|n|&)\s+)?|\s+(?:and|n|&)\s+|\s*/\s*(?=[^\W\d_])|(?<=[.!])\s+",
@@ -19,6 +19,8 @@ _GOES_ON: Final = re.compile(
     r"|[0-9][0-9 :.+x/]{0,10}(?:\s?(?:rounds?|reps?|kgs?|m|km|cals?|s|min))?)(?: (?:scaled|today))?",
     re.IGNORECASE,
 )
+# `12+3 for Cal`.
+_BEHIND: Final = re.compile(r"(?P<rest>[0-9].*?)\s+(?:for|from|by)\s+(?P<name>\S.*)", re.IGNORECASE)
 _EACH: Final = re.compile(r"\b(?:each|both)\b", re.IGNORECASE)
 
 Stranger = Callable[[str], NameInFront | None]
@@ -38,7 +40,7 @@ def told_of_each(text: str, names: Collection[str], stranger: Stranger) -> tuple
         words = _BULLET.sub("", piece).strip(" .")
         if words.casefold() in known:
             alone.append(known[words.casefold()])
-        elif one := name_in_front(words, names) or stranger(words):
+        elif one := name_in_front(words, names) or name_behind(words, names) or stranger(words):
             rest = _EACH.sub("", one.rest).strip() if alone else one.rest
             found += [NameInFront(name, rest) for name in (*alone, one.name)]
             alone = []
@@ -47,3 +49,10 @@ def told_of_each(text: str, names: Collection[str], stranger: Stranger) -> tuple
         else:
             return ()
     return tuple(found) if len(found) > 1 and not alone else ()
+
+
+def name_behind(words: str, names: Collection[str]) -> NameInFront | None:
+    """`12+3 for Cal`: what is told, with whose it is behind it; None where nobody of these is."""
+    said = _BEHIND.fullmatch(without_lead(words))
+    name = spellings(names).get(said["name"].casefold()) if said else None
+    return NameInFront(name, said["rest"]) if said and name else None

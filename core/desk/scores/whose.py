@@ -32,7 +32,7 @@ from core.notation.scores.denials import denies, numbers_in
 from core.notation.scores.parts import read_parts
 from core.notation.talk.chat import NOT_FINISHED, is_like_a_score, minutes_of_days, tells_other_work
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
-from core.notation.told_of_each import told_of_each
+from core.notation.told_of_each import name_behind, told_of_each
 from core.scores.text import in_words
 from core.scores.values import Doubt, ReadScore
 from core.store.records import Membership, SessionRecord
@@ -104,6 +104,9 @@ async def as_score_of_somebody(visit: Visit, text: str, session_id: int | None) 
         return None
     members = [one for group in groups for one in await visit.uow.groups.members(group)]
     roster = roster_of(members, visit.meant)
+    behind = name_behind(text.strip(" .!"), tuple(roster))
+    if behind is not None and is_told_of_one(behind.rest):
+        text = f"{behind.name} {behind.rest}"
     found = name_in_front(text, tuple(roster))
     if found is None:
         return await as_score_of_a_stranger(visit, text, groups[0], tuple(roster))
