@@ -21,7 +21,8 @@ from core.desk.talk.asked import keeps
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
-from core.notation.calendar.class_dates import read_called_off, read_moved
+from core.notation.calendar.class_dates import CalledOff, read_called_off, read_moved, tells_not_there
+from core.notation.calendar.moments import find_days
 from core.notation.calendar.reminding import OwnZone, read_wish
 from core.notation.calendar.zones import places_in, read_zone
 from core.store.records import Group
@@ -82,6 +83,13 @@ async def as_coach(visit: Visit, text: str, groups: list[Group]) -> Outcome | No
     if zone is not None and len(groups) == 1:
         return await set_zone(visit, SetZone(group=groups[0].id, zone=zone))
     today = today_in(groups[0], visit.now)
+    if tells_not_there(text):
+        days = find_days(text, today)
+        return (
+            await call_off_in_words(visit, CalledOff(days=days), groups)
+            if await meets_on(visit, text)
+            else None
+        )
     off, moved = read_called_off(text, today), read_moved(text, today)
     about = await of_a_session(visit, text) if off or moved else None
     if about:

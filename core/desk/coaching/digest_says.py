@@ -43,10 +43,11 @@ class ClassDigest(Value):
 
 
 class ClassSignUps(Value):
-    """Who is signed up for a date of a class."""
+    """Who is signed up for a date of a class. `others`: who isn't, where these were asked about."""
 
     date: ClassDate
     names: tuple[str, ...]
+    others: tuple[str, ...] = ()
 
 
 class WhoIsIn(Said):

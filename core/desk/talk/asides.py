@@ -81,6 +81,10 @@ def day_asked_about(text: str, today: date) -> date:
     return day - WEEK if day > today and _BEHIND.search(text) and "tomorrow" not in text.casefold() else day
 
 
+# Who isn't in is asked about as well.
+_WHO_IS_NOT: Final = re.compile(r"\b(?:not|\w+n['\u2019]?t|cannot|missing|out|absent)\b", re.IGNORECASE)
+
+
 async def who_is_in(visit: Visit, group: Group, text: str) -> WhoIsIn:
     today = today_in(group, visit.now)
     day = day_asked_about(text, today)
@@ -90,13 +94,16 @@ async def who_is_in(visit: Visit, group: Group, text: str) -> WhoIsIn:
         group=group.title,
         day=day,
         today=day == today,
-        classes=tuple([await sign_ups_of(visit, one, clock.key) for one in meetings]),
+        classes=tuple([await sign_ups_of(visit, one, clock.key, text) for one in meetings]),
         sessions=(await digest_of(visit.uow, visit.now, group, day, clock)).sessions,
     )
 
 
-async def sign_ups_of(visit: Visit, meeting: Meeting, clock: str) -> ClassSignUps:
+async def sign_ups_of(visit: Visit, meeting: Meeting, clock: str, text: str) -> ClassSignUps:
     people = await visit.uow.sign_ups.coming(meeting.class_id, meeting.slot)
     names = await names_in(visit.uow, meeting.record.group_id)
     called = tuple(names.get(person.id, person.name) for person, _ in people)
-    return ClassSignUps(date=shown(meeting, clock), names=called)
+    asked = _WHO_IS_NOT.search(text)
+    athletes = await visit.uow.groups.members(meeting.record.group_id, role=Role.ATHLETE) if asked else ()
+    others = tuple(one.person.name for one in athletes if one.person.name not in called)
+    return ClassSignUps(date=shown(meeting, clock), names=called, others=others)

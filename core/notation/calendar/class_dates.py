@@ -2,6 +2,7 @@
 
 import re
 from datetime import date, time
+from typing import Final
 
 from core.notation.calendar.classes import LONGEST, read_class
 from core.notation.calendar.moments import (
@@ -115,6 +116,20 @@ def read_called_off(text: str, today: date) -> CalledOff | None:
     time_said = TIME.search(words)
     clock = clock_in(time_said) if time_said else None
     return CalledOff(days=find_days(words, today) or days_of_week(words, today), at=clock and clock.at)
+
+
+# `I won't make it Saturday`, `can't do saturday`: of a coach, whose class it is.
+_NOT_THERE: Final = re.compile(
+    r"^\W*(?:(?:sorry|hi|hey|ok|so|unfortunately|guys|folks|all)\W+)*(?:(?:i|we)(?:['\u2019]?m| am| are)?\s)?"
+    r"(?:can(?:['\u2019]?t|not| not)|won['\u2019]?t|will not|not able to|unable to)\s(?:be able to\s)?"
+    r"(?:make(?: it)?|do(?: it)?|come|be (?:there|in|around|here)|teach|coach|hold|run|give)\b(?!.*\?)",
+    re.IGNORECASE,
+)
+
+
+def tells_not_there(text: str) -> bool:
+    """Whether somebody tells of themselves that they won't come; on which day stands in the rest."""
+    return bool(_NOT_THERE.match(plain(text[:LONGEST])))
 
 
 def read_moved(text: str, today: date) -> Moved | None:

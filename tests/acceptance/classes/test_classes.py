@@ -407,6 +407,22 @@ async def test_a_coach_asks_who_is_in(crew, weekly, ilse, bo):
     assert "Told a score: Bo" in (await crew.coach.hears("Who's in today")).text
 
 
+async def test_a_coach_asks_who_is_not_in(crew, weekly, ilse, bo):
+    await comes(ilse, weekly)
+    await crew.coach.says("who's not in tomorrow?")
+    told = (await crew.coach.hears("Who's in")).text
+    assert "Signed up (1): Ilse\nNot so far: Bo" in told
+
+
+@pytest.mark.parametrize(
+    "words", ["I won't make it tomorrow", "sorry, can't do tuesday", "we cannot hold it tomorrow"]
+)
+async def test_a_coach_who_will_not_be_there_calls_their_class_off_with_a_tap(crew, weekly, words):
+    await crew.coach.says(words)
+    await crew.coach.presses("No class", on=await crew.coach.hears("Call this off?"))
+    await crew.group.hears("is called off")
+
+
 async def test_who_is_in_is_told_to_no_athlete(crew, weekly, ilse, bo):
     await comes(ilse, weekly)
     await bo.says("who's in tomorrow?")

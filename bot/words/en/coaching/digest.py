@@ -95,7 +95,8 @@ def sign_ups(one: ClassSignUps) -> str:
     head = when_it_is(one.date)
     if not one.names:
         return f"{head}\nNobody has signed up yet."
-    return head + fill("\nSigned up ({count}): {names}", count=len(one.names), names=listed(one.names))
+    told = head + fill("\nSigned up ({count}): {names}", count=len(one.names), names=listed(one.names))
+    return told + (fill("\nNot so far: {names}", names=listed(one.others)) if one.others else "")
 
 
 def heading(one: SessionDigest, untitled: str) -> str:
