@@ -13,6 +13,8 @@ from core.values import Value
 
 # Kept with a question that was asked once more behind something else, or after what was no answer.
 ASKED_TWICE: Final = "asked_twice"
+# It was said once more behind something that was asked beside it.
+SAID_AGAIN: Final = "said_again"
 
 
 class Asked(Value):

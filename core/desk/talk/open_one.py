@@ -10,7 +10,7 @@ from core.desk.outcome import Outcome
 from core.desk.scores.bare_loads import SETTING_UP
 from core.desk.scores.whose import own_score
 from core.desk.talk.acts import as_other_matter, carry_out
-from core.desk.talk.asked import ASKED_TWICE, KEPT_BY, WHILE_SCREENED, OfScore, asked_in
+from core.desk.talk.asked import ASKED_TWICE, KEPT_BY, SAID_AGAIN, WHILE_SCREENED, OfScore, asked_in
 from core.desk.talk.beside_answer import other_told, rest_beside
 from core.desk.talk.not_got import not_got
 from core.desk.talk.only_asked import as_question
@@ -64,7 +64,7 @@ class OpenOne:
             outcome = await reading(visit, text, session)
             is_asked = "?" in text or asks(text)
             return (
-                await self.then_still_open(visit, question, outcome, asks=is_asked)
+                await self.then_still_open(visit, question, outcome, asks=is_asked, of_it=False)
                 if outcome and question
                 else outcome
             )
@@ -124,21 +124,27 @@ class OpenOne:
         return done + answered if answered else None
 
     async def then_still_open(
-        self, visit: Visit, question: OpenQuestion, done: Outcome, *, asks: bool = False
+        self, visit: Visit, question: OpenQuestion, done: Outcome, *, asks: bool = False, of_it: bool = True
     ) -> Outcome:
         """What was done, and the question once more behind it, where that didn't ask it anew.
 
-        Whoever asks something is about to answer: it doesn't let go.
+        Whoever asks something is about to answer: it doesn't let go. Behind what isn't asked of it (`of_it`) it is said
+        once more, and then waits in silence.
         """
         if question.kind == "score" and question.refs.get("athlete", visit.person.id) != visit.person.id:
             return done  # it can still be tapped, but nobody is asked twice about somebody else
         now_open = await visit.uow.questions.open_in(visit.chat)
         goes_on = asks and now_open == question and question.kind not in ASKED_BY_PEOPLE | ENTRY
-        again = (
-            await self.open_again(visit) or Outcome() if goes_on else await self.still_open(visit, question)
+        again = await (
+            self.waiting(visit, question, of_it=of_it) if goes_on else self.still_open(visit, question)
         )
         said = {type(one.what) for one in done.says}
         return done + replace(again, says=tuple(one for one in again.says if type(one.what) not in said))
+
+    async def waiting(self, visit: Visit, question: OpenQuestion, *, of_it: bool) -> Outcome:
+        if of_it:
+            return await self.open_again(visit) or Outcome()
+        return Outcome() if question.refs.get(SAID_AGAIN) else await self.say_again(visit, SAID_AGAIN)
 
     async def still_open(self, visit: Visit, question: OpenQuestion) -> Outcome:
         """The question once more, unless what was done closed it or asked it anew; then it lets go.
@@ -154,10 +160,14 @@ class OpenOne:
         if question.refs.get(ASKED_TWICE):
             await visit.uow.questions.close(visit.chat)
             return visit.told(GoOnLater()) if question.kind in SETTING_UP else Outcome()
+        return await self.say_again(visit, ASKED_TWICE)
+
+    async def say_again(self, visit: Visit, beside: str) -> Outcome:
+        """The question once more, which is kept with it."""
         again = await self.open_again(visit)
         now_open = await visit.uow.questions.open_in(visit.chat)
         if again is not None and now_open is not None:
-            refs = {**now_open.refs, ASKED_TWICE: True}
+            refs = {**now_open.refs, beside: True}
             await visit.uow.questions.ask(visit.chat, now_open.kind, refs, visit.now)
         return again or Outcome()
 
