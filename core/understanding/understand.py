@@ -139,17 +139,6 @@ def understand(message: Message, context: Context | None = None) -> Understood:
     )
 
 
-def parted(message: Message, context: Context | None = None) -> tuple[int, ...]:
-    """The places, in characters, where another telling begins as the message is best parted."""
-    told = context or Context()
-    marked = mark(message.text, told.people, names_small=message.role == "coach")
-    starts = (
-        marked.text.tokens[one.start].start
-        for one in _joined(_segmented(marked, message, told), marked, told)
-    )
-    return tuple(start for start in starts if start)
-
-
 def _only_asks(chosen: Sequence[Chosen]) -> bool:
     """Whether nothing of it is told, a hello apart."""
     matter = [one for one in chosen if not one.is_aside and one.name not in BESIDE] or chosen
