@@ -1,7 +1,7 @@
 """Whose score is it? A name of the group in front of a text: `Ilse 7+12`, `score for Ilse: 7+12`."""
 
 import re
-from collections.abc import Collection, Iterable
+from collections.abc import Callable, Collection, Iterable
 from typing import Final, NamedTuple
 
 from core.notation.second_person import spoken_to
@@ -44,12 +44,19 @@ _AND_ALSO: Final = re.compile(r"^\s*(?:,\s*(?:and|n)?|and|n|&|\+)\s+", re.IGNORE
 _BETWEEN: Final = r"(?:\s*[,;\n]\s*(?:(?:and|n|&)\s+)?|\s+(?:and|n|&|\+)\s+)"
 
 
-def cut_at_names(text: str, names: Collection[str]) -> tuple[str, ...]:
-    """`Bo got 5 rounds and Tove 14:20`: what is told of each, from the name on; uncut where a name stands alone."""
+def cut_at_names(
+    text: str, names: Collection[str], counts: Callable[[str], object] = bool
+) -> tuple[str, ...]:
+    """`Bo got 5 rounds and Tove 14:20`: what is told of each, from the name on; uncut where a name stands alone.
+
+    `counts`: which of it is meant at all, so that of `Bo and Tove did great, Cal 12:40` only the last is.
+    """
     spelled = sorted(map(re.escape, spellings(names)), key=len, reverse=True)
     cut = re.split(rf"{_BETWEEN}(?=(?:{'|'.join(spelled)})\b)", text.strip(), flags=re.IGNORECASE)
-    told = [name_in_front(piece, names) for piece in cut]
-    return tuple(cut) if all(one and one.rest for one in told) else (text,)
+    meant = [piece for piece in cut if counts(piece)]
+    together = meant[:1] == cut[1:2] and cut[0].casefold() in spellings(names)
+    told = [name_in_front(piece, names) for piece in meant]
+    return tuple(meant) if not together and all(one and one.rest for one in told) else (text,)
 
 
 _IS = re.compile(r"^(?:['\u2019]s?\b)?[\s,:]*(?:\b(?:he|she|they)\b(?:['\u2019]s\b)?)?", re.IGNORECASE)

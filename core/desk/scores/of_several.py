@@ -1,7 +1,9 @@
 """A coach tells the scores of several people in one message: what is plain is noted, all else is on the same screen."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import Literal
 
 from core.desk.access import admitted
 from core.desk.coached import Roster, coached_ids, roster_of
@@ -26,6 +28,7 @@ from core.notation.part_places import place_of
 from core.notation.people import NameInFront
 from core.notation.scores.parts import PartScore, read_parts
 from core.notation.scores.which_day import without_day
+from core.notation.talk.chat import NOT_FINISHED
 from core.notation.told_of_each import told_of_each
 from core.scores.text import in_words
 from core.scores.values import SETTLED_BY_YES, ReadScore
@@ -144,7 +147,9 @@ async def parts_it_may_be_of(visit: Visit, claim: Claim, words: str) -> frozense
 async def settle_part(
     visit: Visit, claim: Claim, words: str, read: ReadScore | None, *, sure: bool
 ) -> tuple[ScoreOfOne, Outcome]:
-    row = ScoreOfOne(name=claim.athlete.name, state="unclear", words=words)
+    stopped = NOT_FINISHED.search(words.casefold()) and not re.search(r"[0-9]", words)
+    state: Literal["how_far", "unclear"] = "how_far" if stopped else "unclear"
+    row = ScoreOfOne(name=claim.athlete.name, state=state, words=words)
     if await parts_it_may_be_of(visit, claim, words):
         return row.model_copy(update={"state": "part"}), Outcome()
     if read is None or read.score is None or await is_beyond_belief(visit, claim, read, words):

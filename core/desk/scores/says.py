@@ -146,7 +146,7 @@ class ScoreOfOne(Value):
     """
 
     name: str
-    state: Literal["noted", "change", "same", "part", "unclear", "no_consent", "no_age", "unknown"]
+    state: Literal["noted", "change", "same", "part", "how_far", "unclear", "no_consent", "no_age", "unknown"]
     words: str
     text: str = ""
     before: str | None = None

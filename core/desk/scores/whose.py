@@ -125,7 +125,8 @@ async def score_told(
         return await claim_score(visit, claim, rest)
     told = await understood(visit, without_day(text), record.session)
     if is_plainly_a_score(told, of_somebody=True):
-        pieces = (piece for act in matter(told) for piece in cut_at_names(act.text, tuple(roster)))
+        names = tuple(roster)
+        pieces = (piece for act in matter(told) for piece in cut_at_names(act.text, names, _tells_a_score))
         return await scores_of(visit, record, roster, tuple(dict.fromkeys(pieces)))
     alone = is_plainly_a_score(in_own_words(rest, record.session), of_somebody=False)
     if matter(told) or not (alone or "scored" in told.between):
@@ -133,10 +134,13 @@ async def score_told(
     return await ask_whose(visit, claim, rest)
 
 
+def _tells_a_score(words: str) -> bool:
+    return bool(_NUMBER.search(words) or NOT_FINISHED.search(words.casefold()))
+
+
 async def groups_told_of(visit: Visit, text: str, session_id: int | None) -> list[int]:
     """The groups of whose people a coach's words may tell a score; none for words that tell of none."""
-    is_one = _NUMBER.search(text) or NOT_FINISHED.search(text.casefold())
-    coached = await coached_ids(visit) if is_one else ()
+    coached = await coached_ids(visit) if _tells_a_score(text) else ()
     replied = await post_meant(visit, session_id) if session_id and coached else None
     return [one for one in coached if replied is None or one == replied.group_id]
 

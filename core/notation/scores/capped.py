@@ -84,10 +84,7 @@ def _how_far(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
         return _capped(of_line, block, whole)
     if (rung := _reached(said, block)) is not None:
         return _capped(rung, block, whole)
-    if said.of("rounds") or any(
-        said.gap(*pair).strip() in {"+", "plus"}
-        for pair in zip(said.of("bare"), said.of("bare")[1:], strict=False)
-    ):
+    if said.of("rounds") or said.added:
         return _after_rounds(said, block, unit)
     told = [*said.of("reps", "cal", "bare"), *(one for one in said.numbers if said.is_said(one, "cap"))]
     told = [one for one in told if one.kind in {"reps", "cal", "bare"} and not _is_cap_in_minutes(one, block)]

@@ -117,6 +117,12 @@ class Told:
     def gap(self, one: Number, other: Number) -> str:
         return self.words[one.end : other.start]
 
+    @cached_property
+    def added(self) -> tuple[tuple[Number, Number], ...]:
+        """Neighbours like those of `2+10`."""
+        pairs = pairwise(self.numbers)
+        return tuple(pair for pair in pairs if self.gap(*pair).strip() in {"+", "plus"})
+
     def behind(self, one: Number) -> str:
         """What follows a number, up to the next."""
         later = [other.start for other in self.numbers if other.start >= one.end]

@@ -78,7 +78,12 @@ async def test_what_takes_the_place_of_earlier_scores_is_one_tap_for_all(crew, b
 
 async def test_a_score_without_a_number_is_named_and_says_how(crew, bo):
     await crew.coach.says("Jonas DNF, Bo 3+2")
-    assert "Jonas: “DNF”: I can't tell what score that is" in (await crew.coach.hears("Not noted")).text
+    assert "Jonas didn't finish: how far did they get?" in (await crew.coach.hears("Not noted")).text
+
+
+async def test_a_score_is_of_whom_it_stands_with(crew, bo):
+    await crew.coach.says("Jonas did great today, Bo 3+2")
+    await crew.coach.hears("Noted for Bo")
 
 
 async def test_an_order_beside_scores_is_carried_out_too(crew, bo):

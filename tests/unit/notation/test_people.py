@@ -67,6 +67,16 @@ def test_what_is_told_of_several_is_cut_at_their_names(text, pieces):
     assert cut_at_names(text, ("Ilse", "Bo")) == pieces
 
 
+def test_a_score_is_of_whom_it_stands_with_and_not_of_whoever_did_great():
+    def numbers(words):
+        return any(one.isdigit() for one in words)
+
+    names = ("Bo", "Tove", "Cal")
+    assert cut_at_names("Bo and Tove did great, Cal 12:40", names, numbers) == ("Cal 12:40",)
+    assert cut_at_names("Tove was great today, Bo 12:50", names, numbers) == ("Bo 12:50",)
+    assert cut_at_names("Bo and Tove 14:20", names, numbers) == ("Bo and Tove 14:20",)
+
+
 @pytest.mark.parametrize(
     ("text", "told"),
     [

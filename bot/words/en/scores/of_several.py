@@ -15,6 +15,7 @@ _MOST_BUTTONS: Final = 6
 _LEFT: Final = {
     "same": "{name}: {text}, as I had it.",
     "part": "{name}: “{words}”",
+    "how_far": "{name} didn't finish: how far did they get? Write it like <i>{name} DNF 2+10</i>.",
     "unclear": "{name}: “{words}”: I can't tell what score that is. Write it like <i>{name} {like}</i>.",
     "no_consent": "{name}: I keep nothing of {name} yet. Once they have said yes to me in private, write it again.",
     "no_age": "{name}: nobody stands on the board before I know that they are of age. {name} tells me in private.",
@@ -26,7 +27,7 @@ _LEFT: Final = {
 def scores_together(said: ScoresTogether) -> Worded:
     """What is noted first, then what waits for a tap, then what can't be; every name is in one of these."""
     noted, changes = said.of("noted"), said.of("change")
-    asked, left = said.of("part"), said.of("same", "unclear", "no_consent", "no_age", "unknown")
+    asked, left = said.of("part"), said.of("same", "how_far", "unclear", "no_consent", "no_age", "unknown")
     session = of_session(said.title, said.day).removeprefix(",")
     parts = [
         part_of(f"<b>Noted</b>{fill('{s}', s=session)}:", map(noted_one, noted)) if noted else "",

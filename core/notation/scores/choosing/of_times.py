@@ -127,8 +127,9 @@ def _of_two(one: Number, other: Number, said: Told) -> float | None:
 def as_capped(heard: Heard) -> Iterator[Reading]:
     """Stopped by the cap or before the end: repetitions done, or left, or how far in which round."""
     block, whole = heard.block, reps_in_all(heard.block)
+    added = {one for pair in heard.said.added for one in pair}
     for at, one in enumerate(heard.numbers):
-        if one.kind == "clock" or one.value != one.whole or (whole and one.whole >= whole):
+        if one.kind == "clock" or one.value != one.whole or (whole and one.whole >= whole) or one in added:
             continue
         yield Reading(capped_score(one.whole, block), ((at, "total"),), "capped at")
         if whole and one.whole:
