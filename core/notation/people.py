@@ -77,7 +77,7 @@ _TO = r"(?:(?:please|pls|can you|could you)\s+)*(?:send|write|message|msg|text|d
 _SENDS = re.compile(rf"^\W*{_TO}\b", re.IGNORECASE)
 _ADDRESSED = re.compile(
     rf"^\W*{_TO}(?:\s+(?:to|a (?:message|word) to))*\s+(?P<whom>[^:\n]{{1,40}}?)"
-    r"(?:\s+(?:(?:a|this|the|my)\s+)?(?:message|note|word|text|msg))?\s*:\s*(?P<words>\S.*)$",
+    r"(?:\s+(?:(?:a|this|the|my)\s+)?(?:message|note|word|text|msg))?\s*(?:(?<![0-9]):|:(?![0-9]))\s*(?P<words>\S.*)$",
     re.IGNORECASE | re.DOTALL,
 )
 _PLAINLY = re.compile(
@@ -95,9 +95,19 @@ _ASKED = re.compile(
 )
 
 
+# `@ hasn't done it, ask him why`.
+_TOLD_AND_ASKED = re.compile(
+    r"^\W*@\s+(?P<what>(?:has|did|is|was|does)\S*\s.+?)\W+(?:and\s+)?ask (?:him|her|them) why\W*$",
+    re.IGNORECASE,
+)
+
+
 def question_to(text: str, names: Iterable[str]) -> NameInFront | None:
     """Whom a coach wants asked, and what, said to them: `ask Bo how his knee is` asks him how your knee is."""
     named = find_name(text, names)
+    told = _TOLD_AND_ASKED.match(named.rest) if named else None
+    if named and told:
+        return NameInFront(named.name, spoken_to(f"why he {told['what']}"))
     found = _ASKED.match(named.rest.strip(" .?!")) if named else None
     if named is None or found is None:
         return None

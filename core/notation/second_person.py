@@ -13,6 +13,7 @@ _NO_VERBS: Final = frozenset(
 )
 _IRREGULAR: Final = {
     "has": "have", "is": "are", "does": "do", "was": "were", "doesn't": "don't", "isn't": "aren't", "hasn't": "haven't",
+    "hasnt": "haven't", "doesnt": "don't", "isnt": "aren't", "didnt": "didn't", "wasnt": "weren't",
 }  # fmt: skip
 _BEGINS: Final = re.compile(
     r"^(?:(?:but|because|as|since|so|and|that|for|that's because|should|must|needs? to|has to|have to)\b[\s:,]*)+",

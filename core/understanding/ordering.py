@@ -10,7 +10,7 @@ from core.understanding.marks import mark
 from core.understanding.several import names_and_when, names_only, sentences_of
 from core.understanding.slots import body
 from core.understanding.slots.order_words import movements, says
-from core.understanding.slots.orders import explains, like_before, order, tells_why
+from core.understanding.slots.orders import explains, is_only_when, like_before, order, tells_when, tells_why
 from core.understanding.slots.stretch import Stretch
 from core.understanding.values import Context
 
@@ -142,12 +142,18 @@ def _with_names(thoughts: Sequence[str], people: Sequence[str]) -> Iterator[str]
     before = ""
     for at, thought in enumerate(thoughts):
         words = f"{before} and {thought}" if before else thought
-        goes_on = at + 1 < len(thoughts) and names_and_when(thoughts[at + 1], people)
+        goes_on = at + 1 < len(thoughts) and _goes_on(words, thoughts[at + 1], people)
         if (goes_on and find_name(words, people)) or (names_only(words, people) and at + 1 < len(thoughts)):
             before = words
             continue
         yield words
         before = ""
+
+
+def _goes_on(words: str, after: str, people: Sequence[str]) -> bool:
+    """Whether what follows is of the same order: names, and for how long where that isn't told yet."""
+    is_own = is_only_when(_stretch(after, people)) and tells_when(_stretch(words, people))
+    return names_and_when(after, people) and not is_own
 
 
 def _orders_of(saying: _Saying, named: Sequence[str], people: Sequence[str]) -> Told:

@@ -21,7 +21,10 @@ _JOINT: Final = re.compile(r"^\W*(?:(?:and|n|&|\+|also|then|plus|but)\s+)+", re.
 _WHY: Final = re.compile(
     r"(?<!\blet)(?<!\buntil)(?<!\btill)(?<!\bif)(?<!\bwhen)(?<!\bwhat)(?<!\bthat)(?<!\bthan)(?<!\bas)\s+"
     r"(?=(?:because|cause|cos|cuz|coz|since|as)\s+(?:he|she|they|of|her|his|their)|due to\s"
-    r"|(?:he|she|they)(?:['\u2019]?(?:s|re|ve))?\s+[a-z]{2,})|\s+so\s+(?=(?:no|not|only|skip|leave|give|please|pls|easy|go)\s)",
+    r"|(?:he|she|they)(?:['\u2019]?(?:s|re|ve))?\s+[a-z]{2,}"
+    r"|(?:his|her|their)\s+(?:[a-z]+\s+)?[a-z]+(?:['\u2019]s|\s+(?:is|are|isn['\u2019]?t"
+    r"|hurts?|aches?|plays? up))\s)"
+    r"|\s+so\s+(?=(?:no|not|only|skip|leave|give|please|pls|easy|go)\s)",
     re.IGNORECASE,
 )
 _WORD: Final = re.compile(r"@|\w+")
@@ -45,6 +48,9 @@ _SAME: Final = re.compile(
 
 # `Whats friday again? move it to 7`: the session of the day that was asked about.
 _DAY: Final = re.compile(rf"\b{DAY_WORD}\b", re.IGNORECASE)
+_NEW_ONE: Final = re.compile(r"^\W*(?:(?:and|a|the)\s+)*new one\s+", re.IGNORECASE)
+# Of what stands before it: `Jonas hasn't done it, ask him why`.
+_ASKS_WHY: Final = re.compile(r"\W*(?:and\s+)?ask (?:him|her|them) why\W*", re.IGNORECASE)
 _IT: Final = re.compile(r"(?<=\bmove )(?:it|that)\b", re.IGNORECASE)
 
 # `Post thu at 6 and fri at 6:30`: the second is nothing but whose and when, so that it is wished like the first.
@@ -184,6 +190,8 @@ def names_only(words: str, people: Sequence[str]) -> bool:
 def names_and_when(words: str, people: Sequence[str]) -> bool:
     """Names, and perhaps for how long: `Bo this week`, `and Tam until the 15th`; a bare number is no day."""
     said = set(_words(words, people))
+    if {"ok", "again"} <= said or {"okay", "again"} <= said:
+        return False
     dates = {one for one in said if _DATE.fullmatch(one)}
     is_dated = not dates or not said.isdisjoint(_table()["dated"]) or not all(map(str.isdigit, dates))
     return is_dated and "@" in said and said - dates <= {"@", *_table()["beside"], *_table()["when"]}
@@ -221,6 +229,7 @@ def _begins_another(
     begins: Mapping[tuple[str, str], Callable[[], bool]] = {
         ("change", "change"): lambda: False,
         ("ask", "people"): lambda: hard or not _asked_of_next_too(last.words, one.words, people),
+        ("people", "word"): lambda: hard or not _ASKS_WHY.fullmatch(one.words),
         ("word", "class"): lambda: hard,
         ("word", "ask"): lambda: hard or _of_somebody_else(last.words, one.words, people),
         ("word", "people"): lambda: hard or is_whole(one.words) or _is_addressed(one.words, people),
@@ -302,7 +311,7 @@ def _referring(found: Iterable[Matter], people: Sequence[str]) -> Iterator[Matte
         is_told = said and one.about == "word" and _TELL_ALL.fullmatch(one.words)
         if said and is_told and said.about in _BY_THEMSELVES:
             continue
-        words = one.words
+        words = _NEW_ONE.sub("class ", one.words) if one.about == "class" else one.words
         day = _DAY.search(said.words) if said and said.about == "ask" and one.about == "post" else None
         words = _IT.sub(f"{day[0]}'s", words, count=1) if day else words
         if before and named is None and one.about in _OF_WHOM:

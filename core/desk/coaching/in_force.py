@@ -6,7 +6,7 @@ from typing import Any
 
 from core.desk.coached import coached_athletes, coached_groups
 from core.desk.coaching.absence import AWAY
-from core.desk.coaching.ordering_says import InForce, Ordered
+from core.desk.coaching.ordering_says import HeldNow, InForce, Ordered
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.versions.showing import AT_MOST, EASY_DAYS, spared_in
@@ -21,6 +21,8 @@ async def as_in_force(visit: Visit, text: str, _: int | None) -> Outcome | None:
     asked = asks_what_stands(text, tuple(athletes)) if groups else None
     if asked is None:
         return None
+    if asked.held:
+        return visit.told(HeldNow(names=tuple(one.person.name for one in athletes.everybody if one.held)))
     whose = [athletes[asked.name]] if asked.name else athletes.everybody
     rows = [row for one in whose async for row in standing_for(visit, one)]
     meant = tuple(one for one in rows if not asked.away or one.step == "away")

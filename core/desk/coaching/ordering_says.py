@@ -48,6 +48,12 @@ class InForce(Said):
     away: bool = False
 
 
+class HeldNow(Said):
+    """To the coach who asks: whose versions wait for their OK, always."""
+
+    names: tuple[str, ...]
+
+
 # Why an order in words changed nothing: it isn't clear what it means, is about rounds, is only possible in one session,
 # names no line of it, would be more than is written, has no such step, or leads to nothing that is safe and there.
 WhyNot = Literal[

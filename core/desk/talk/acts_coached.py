@@ -43,7 +43,7 @@ from core.store.records import Membership, Role, SessionRecord
 from core.understanding import acts as a
 
 # Whatever an `it` and a `post` beside it look like, nothing goes out by such words.
-_NOT_YET: Final = re.compile(r"\b(?:hold|wait|hang on|keep|not|don'?t|no)\b", re.IGNORECASE)
+_NOT_YET: Final = re.compile(r"\b(?:hold|wait|hang on|keep|not|nothing|don'?t|no)\b", re.IGNORECASE)
 _POSTS: Final = re.compile(r"\b(?:post|send|schedule|publish|share|out|up|go|it)\b", re.IGNORECASE)
 _WHEN: Final = re.compile(
     rf"\b(?:{DAY_WORD}|today|tonight|{TOMORROW})s?\b|\b(?:am|pm|at|to|on)\b|[0-9]+(?:[ap]m)?", re.IGNORECASE

@@ -86,9 +86,7 @@ async def nobody_lost(visit: Visit, text: str, done: Outcome) -> Outcome:
         return done
     answers = " ".join(repr(say.what) for say in done.says)
     lost = [
-        words
-        for words in thoughts
-        if (named := all_named(words, athletes)) and not any(name in answers for name in named)
+        words for words in thoughts if (named := all_named(words, athletes)) and not all_named(answers, named)
     ]
     return done + await left_over(visit, lost) if lost and len(lost) < len(thoughts) else done
 

@@ -69,8 +69,11 @@ def each_card_once(done: Outcome) -> Outcome:
 async def as_of_some(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`No push-ups for the beginners`: nobody knows who these are, and it is said how it goes by names."""
     who = some_of_them(text) if await coached_groups(visit) else None
-    is_one = who is None or find_name(text, tuple(await coached_athletes(visit)))
-    return None if who is None or is_one else visit.told(NoSuchPart(who=who))
+    if who is None:
+        return None
+    athletes = tuple(await coached_athletes(visit))
+    named = find_name(text, athletes) and not find_name(who, athletes)
+    return None if named else visit.told(NoSuchPart(who=who))
 
 
 async def word_to_them(visit: Visit, text: str, athlete: Membership) -> Outcome:

@@ -29,6 +29,7 @@ _OFF = re.compile(
     r"|(?:cancel|skip|drop|call off)\s(?:\w+'?s?\s){0,3}?class(?:es)?\b"
     rf"|(?:cancel|skip)\s(?:this\s|next\s)?(?:{DAY_WORD}|today|tomorrow)\b"
     rf"|{_ONE_DAY}\s(?:\w+\s)?class\s(?:is|has been|was|got)\s(?:off|cancell?ed|not happening)\b"
+    rf"|(?:class\s(?:on\s)?{_ONE_DAY}|{_ONE_DAY}\sclass)\s(?:off|cancell?ed|out)\b"
     r"|class\b.*\b(?:is|are)\s(?:off|cancell?ed|not happening)\b)",
     re.IGNORECASE,
 )

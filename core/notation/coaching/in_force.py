@@ -23,11 +23,21 @@ _AWAY: Final = re.compile(
 )
 
 
+_HELD: Final = re.compile(
+    rf"{_BEFORE}(?:who(?:'?s|\s+is|\s+are|\s+all\s+is)?\s+(?:still\s+|all\s+)?"
+    r"(?:held|on hold|being held|waiting for my ok)"
+    r"|who(?:m)?\s+(?:do|am|did|have)\s+i\s+(?:still\s+)?(?:hold|holding|held|on hold))"
+    r"(?:\s+(?:back|now|today|this week|at the moment|again))?\W*$",
+    re.IGNORECASE,
+)
+
+
 class AsksInForce(NamedTuple):
-    """`name`: of whom, None of everybody; `away`: only who is left out."""
+    """`name`: of whom, None of everybody; `away`: only who is left out; `held`: whose versions wait for an OK."""
 
     name: str | None
     away: bool
+    held: bool = False
 
 
 def asks_what_stands(text: str, names: Iterable[str]) -> AsksInForce | None:
@@ -37,6 +47,8 @@ def asks_what_stands(text: str, names: Iterable[str]) -> AsksInForce | None:
     words = text.replace("\u2019", "'")
     if _AWAY.match(words):
         return AsksInForce(None, away=True)
+    if _HELD.match(words):
+        return AsksInForce(None, away=False, held=True)
     found = find_name(words, names)
     return (
         AsksInForce(found.name if found else None, away=False)

@@ -12,12 +12,14 @@ _POLITE: Final = frozenset(re.split(" ", "and so then please can could you just"
 _QUIET: Final = frozenset(
     re.split(" ", "hasnt havent hasn't haven't not didnt didn't isnt isn't yet missing quiet")
 )
+# `Remind everybody about their scores`.
+_SCORES: Final = frozenset({"score", "scores", "results"})
 _AROUND: Final = frozenset(
     re.split(
         " ",
         "them all those these the rest others who whoever that everyone everybody anyone anybody people ones is are has"
         " have did been still yet of my reported report scored score scores logged log told tell me sent send"
-        " wrote posted answered their please again up now today for to",
+        " wrote posted answered their please again up now today for to about results",
     )
 )
 
@@ -28,4 +30,5 @@ def asks_to_ping(text: str) -> bool:
     if not said or said[0] not in _VERBS:
         return False
     about = set(said[1:])
-    return about <= _AROUND | _QUIET and (said[0] in _BY_ITSELF or not about.isdisjoint(_QUIET))
+    of_scores = said[0] == "remind" and not about.isdisjoint(_SCORES)
+    return about <= _AROUND | _QUIET and (said[0] in _BY_ITSELF or of_scores or not about.isdisjoint(_QUIET))

@@ -1,7 +1,9 @@
 """What a coach orders for somebody, out of a stretch: which line, and what shall become of it."""
 
 import re
+from calendar import day_name
 from collections.abc import Mapping, Sequence
+from itertools import pairwise
 from typing import Any, Final
 
 from core.measures import MassUnit
@@ -26,6 +28,8 @@ from core.understanding.slots.stretch import Stretch
 _AROUND: Final = ((2, 0), (1, 0), (0, 3), (0, 2), (0, 0))
 _WHOSE: Final = re.compile(r"\b(?:his|her|their|hers) ")
 _BESIDE: Final = frozenset({"and", "n", "but", "for", "to"})
+_BACK_ON: Final = re.compile(r"\bback (?:(?:on|from|again|next|this|by) )*(?:mon|tue|wed|thu|fri|sat|sun)")
+WEEKDAYS: Final = tuple(one.lower() for one in day_name)
 _LEAVES: Final = frozenset({"leave", "count", "keep"})
 # Between what says a step and the movement of it.
 _NEAR: Final = 4
@@ -58,6 +62,8 @@ def like_before(stretch: Stretch, before: Mapping[str, Any]) -> dict[str, Any]:
     people = {at for one in stretch.marks("person") for at in range(one.start, one.end)}
     rest = [stretch.word(at) for at in range(stretch.start, stretch.end) if at not in people]
     words = " ".join(one for one in rest if one.isalnum() and one not in _BESIDE)
+    if is_only_when(stretch):
+        return {key: one for key, one in before.items() if key not in {"day", "until"}} | _when(stretch)
     if words in table()["like_before"]["same"]:
         return dict(before)
     if words in table()["like_before"]["none"] and before.get("movement"):
@@ -74,6 +80,16 @@ def like_before(stretch: Stretch, before: Mapping[str, Any]) -> dict[str, Any]:
     return {**told, "step": "amount", "amount": numbers[0].value} if is_of_them and "movement" in told else {}
 
 
+def tells_when(stretch: Stretch) -> bool:
+    return bool(_when(stretch))
+
+
+def is_only_when(stretch: Stretch) -> bool:
+    """`Finn til friday`: nothing beside a name but how long, or on which day."""
+    nothing_else = not movements(stretch) and not any(True for _ in said(stretch, "steps"))
+    return nothing_else and bool(_when(stretch))
+
+
 def order(stretch: Stretch) -> dict[str, Any]:
     """The fields of an order; {} where nothing is ordered that anybody could carry out by itself."""
     if says(stretch, "told") or any(at == stretch.start for at, _, _ in said(stretch, "asked")):
@@ -81,7 +97,8 @@ def order(stretch: Stretch) -> dict[str, Any]:
     if stretch.marks("part", "maybe_part", "condition") and not movements(stretch) and not _is_back(stretch):
         return {}
     found = (
-        _of_some_rounds(stretch)
+        _back_on(stretch)
+        or _of_some_rounds(stretch)
         or _spared(stretch)
         or _swapped(stretch)
         or _capped(stretch)
@@ -91,7 +108,7 @@ def order(stretch: Stretch) -> dict[str, Any]:
         or _number_for_number(stretch)
     )
     if found.get("step") == "away":
-        return found | _away_till(stretch)
+        return found if found.get("until") else found | _away_till(stretch)
     return _lasting(stretch, found | _when(stretch)) if found else {}
 
 
@@ -148,6 +165,16 @@ def _has_figure(stretch: Stretch) -> bool:
     return any(one.kind == "number" for one in stretch.marked.text.tokens[stretch.start : stretch.end])
 
 
+def _back_on(stretch: Stretch) -> dict[str, Any]:
+    """`Tam is back from monday`: away until the day before."""
+    named = days.days(stretch)
+    is_back = len(named) == 1 and _BACK_ON.search(" ".join(stretch.words)) and not movements(stretch)
+    eve = (
+        {day: before for before, day in pairwise((*WEEKDAYS, WEEKDAYS[0]))}.get(named[0]) if is_back else None
+    )
+    return {"step": "away", "until": eve} if eve else {}
+
+
 def _of_some_rounds(stretch: Stretch) -> dict[str, Any]:
     """`3 of the 400s as walks`, `skips the last round`."""
     words = stretch.marked.words
@@ -166,7 +193,8 @@ def _spared(stretch: Stretch) -> dict[str, Any]:
 
 def _is_back(stretch: Stretch) -> bool:
     """`Finn is back`, `take it all back for Finn` name no part of a body."""
-    return any(step in {"back", "normal"} for _, _, step in said(stretch, "steps"))
+    is_told = any(step in {"back", "normal"} for _, _, step in said(stretch, "steps"))
+    return is_told or bool(_back_on(stretch))
 
 
 def _swapped(stretch: Stretch) -> dict[str, Any]:

@@ -254,3 +254,24 @@ async def test_who_gets_a_break_is_left_out(crew, ilse):
 async def test_some_rounds_alone_are_nobodys_own(crew, ilse, words):
     await crew.coach.says(words)
     await crew.coach.hears("Rounds are the same for everybody, so nothing has changed for Ilse")
+
+
+async def test_a_coach_asks_whom_they_hold(crew, ilse):
+    await crew.coach.says("who's held?")
+    await crew.coach.hears("You hold nobody's versions")
+    await crew.coach.says("hold Ilse")
+    await crew.coach.hears("From now on I show you Ilse's versions first")
+    await crew.coach.says("who is on hold")
+    await crew.coach.hears("You see these versions first: Ilse")
+
+
+async def test_what_was_told_of_their_body_is_passed_on_as_said_to_them(crew, ilse):
+    await crew.coach.says("Ilse told me her wrist is sore, so no push-ups for her today")
+    await crew.coach.presses("Send to Ilse", on=await crew.coach.hears("your wrist is sore"))
+    await ilse.hears("\u201cyour wrist is sore\u201d")
+
+
+async def test_why_somebody_has_not_done_it_is_asked_of_them(crew, ilse):
+    await crew.coach.says("ilse hasnt done it, ask her why")
+    await crew.coach.presses("Ask Ilse", on=await crew.coach.hears("why you haven't done it"))
+    await ilse.hears("Marit asks why you haven't done it")

@@ -174,6 +174,7 @@ async def test_nobody_who_is_named_becomes_everybody(crew, ilse):
 async def test_words_about_somebody_whom_no_answer_names_are_quoted(crew, ilse):
     await crew.coach.says("who needs me, bo too?")
     await crew.coach.hears("I didn't get “bo too?”")
+    await crew.coach.hears_nothing()
 
 
 @pytest.mark.parametrize(

@@ -29,6 +29,8 @@ def told(text, looked_at=None):
         ("Tove should use 12 kg for the swings", {"step": "load", "movement": "swing", "amount": 12}),
         ("2 burpees less for Tove", {"step": "less", "movement": "burpee", "amount": 2}),
         ("Tove may do deadlifts again", {"step": "allowed", "movement": "deadlift"}),
+        ("Tove is back from monday", {"step": "away", "until": "sunday"}),
+        ("Tove ok again", {"step": "back"}),
         ("give Tove a break", {"step": "away"}),
         ("Tove needs a break til friday", {"step": "away", "until": "friday"}),
         ("Tove does 3 of the 400s as walks", {"step": "rounds"}),
@@ -140,3 +142,26 @@ def test_behind_a_number_that_is_given_the_next_is_given_too():
         ("burpee", 3),
         ("swing", 10),
     ]
+
+
+def test_each_is_away_until_the_day_that_is_told_of_them():
+    away = told("Tove out til wed, Bo til fri and Sam on monday")
+    assert [(one["person"], one.get("until"), one.get("day")) for one in away] == [
+        ("Tove", "wednesday", None),
+        ("Bo", "friday", None),
+        ("Sam", None, "monday"),
+    ]
+
+
+def test_a_time_that_is_told_once_is_of_all_who_are_named():
+    assert {one["until"] for one in told("Tove and Bo out til wed")} == {"wednesday"}
+
+
+def test_so_many_of_them_are_of_what_was_ordered_before():
+    last = told("something easier than burpees for Tove, Bo only 5 of them")[-1]
+    assert last == {"person": "Bo", "step": "amount", "movement": "burpee", "amount": 5}
+
+
+@pytest.mark.parametrize("why", ["her knee's bad", "her wrist is sore", "his back hurts"])
+def test_what_is_told_of_a_body_behind_an_order_is_why(why):
+    assert told_in(f"no squats for Tove {why} today", PEOPLE).why == (f"{why} today",)

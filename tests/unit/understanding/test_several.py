@@ -54,6 +54,12 @@ def cut(text):
             "how are ilse, odd and bo doing? odd lighter",
             [("ask", "how are ilse, odd and bo doing?"), ("people", "odd lighter")],
         ),
+        (
+            "leave odd out until monday, and let me know who needs me",
+            [("people", "leave odd out until monday"), ("ask", "let me know who needs me")],
+        ),
+        ("class sat off, new one sun 10am", [("class", "class sat off"), ("class", "class sun 10am")]),
+        ("odd hasnt done it, ask him why", [("people", "odd hasnt done it, ask him why")]),
         ("how is ilse, bo has a cold", [("ask", "how is ilse"), ("people", "bo has a cold")]),
         ("hold ilse, same for bo", [("people", "hold ilse"), ("people", "hold Bo")]),
         (

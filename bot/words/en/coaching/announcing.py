@@ -138,8 +138,8 @@ def coach_waits(said: CoachWaits) -> Worded:
 def no_such_part(said: NoSuchPart) -> Worded:
     return Worded(
         fill(
-            "I don't know whom you mean by “{who}”: I keep no groups within your group, so nothing has changed. Name them, and "
-            "it's done for each: <i>no push-ups for Bo and Cal this week</i>.",
+            "I keep no groups within your group, so I don't know whom “{who}” takes in, and nothing has changed. Name them, "
+            "and it's done for each: <i>no push-ups for Bo and Cal this week</i>.",
             who=said.who,
         )
     )

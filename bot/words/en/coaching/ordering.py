@@ -11,6 +11,7 @@ from core.desk.coaching.commands import TakeOrdersBack
 from core.desk.coaching.ordering_says import (
     AwayTold,
     BackTold,
+    HeldNow,
     InForce,
     NobodyCalled,
     OnlyTheyErase,
@@ -170,6 +171,14 @@ def in_force(said: InForce) -> Worded:
         for n, one in enumerate(shown, 1)
     ]
     return Worded(text, tuple(in_rows(buttons, 3)))
+
+
+@wording("en", HeldNow)
+def held_now(said: HeldNow) -> Worded:
+    if not said.names:
+        return Worded("You hold nobody's versions: they go out at once.")
+    text = "You see these versions first: {names}. <i>Release {name}</i> lets theirs go out at once again."
+    return Worded(fill(text, names=listed(said.names), name=said.names[0]))
 
 
 @wording("en", OrderNotDone)
