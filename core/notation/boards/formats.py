@@ -1,5 +1,6 @@
 """Which format a block has: the one that was said, or the one that its shape leaves no doubt about."""
 
+import re
 from collections.abc import Callable
 
 from core.measures import AmountUnit
@@ -13,6 +14,8 @@ from core.sessions.values import BlockKind, Format
 
 UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
 _OF_MOST = {None, Format.AMRAP, Format.MAX_REPS, Format.SETS}
+# What comes behind the work.
+ENDS = re.compile(r"finisher|accessor|assist", re.IGNORECASE)
 # So far under a load is a march, no carry (an estimate).
 _FAR_UNDER_LOAD_M = 1000
 _MOST_IN_A_SET = 12
@@ -199,8 +202,8 @@ def _silent(draft: Draft) -> Format | None:
     facts = draft.facts
     if "cap_s" in facts:
         return Format.FOR_TIME
-    if draft.kind in UNSCORED:
-        return Format.QUALITY
+    if draft.kind in UNSCORED or (not facts and ENDS.match(draft.name or "")):
+        return Format.QUALITY  # of `Finisher: 30 burpees` nobody waits for a time
     scheme = facts.get("scheme", ())
     if scheme:
         heavy = max(scheme) <= _MOST_IN_A_SET and len(scheme) <= _MOST_SETS and draft.only is not None

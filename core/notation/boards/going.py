@@ -30,6 +30,11 @@ _ON_FOOT = re.compile(
 _JOGGED = re.compile(r"\bjog(?:ging)?\b")
 _FAST = frozenset(("fast", "hill"))
 _ON_FEET = re.compile(r"\b(?:jog|walk)(?:ging|ing)?\b")
+# `Row 4 x 10 @ 14 kg`: what is lifted in sets takes nobody anywhere.
+_LIFTED = re.compile(
+    r"^.*(?:\b[0-9]+\s?(?:kgs?|lbs?)\b|[0-9]\s?%|\b[0-9]{1,2}\s?x\s?[0-9]{1,2}\b(?![.,:'\"]|\s?(?:k|km|m|min|s|sec|h)[a-z]*\b)).*$",
+    re.MULTILINE,
+)
 _SHORTEST_RUN_M = 100
 
 _AT_EASE = Effort(high=EASY)
@@ -44,7 +49,7 @@ _BETWEEN = re.compile(r"\b(?:between|rest|recover)")
 def way_of_all(rows: Iterable[Row], lexicon: Lexicon) -> Meaning | None:
     """The one way of getting on that a board names, or running where only distances are told; else None."""
     told = "\n".join(row.text.lower() for row in rows)
-    text = WHILE_RESTING.sub(" ", told)
+    text = _LIFTED.sub(" ", WHILE_RESTING.sub(" ", told))
     found = [meaning for word in dict.fromkeys(_WORD.findall(text)) if (meaning := lexicon.exact(word))]
     ways = [one for one in found if one.unit is AmountUnit.METRES and not one.held]
     if not ways and is_on_water(text):

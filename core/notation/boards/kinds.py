@@ -89,6 +89,12 @@ def is_calming(movement: str) -> bool:
     return movement in _CALMING or movement.endswith("stretch")
 
 
+def is_readying(piece: Piece) -> bool:
+    """Whether it is done to get ready, or to calm down."""
+    movement = piece.meaning.movement if piece.meaning else ""
+    return movement in _READYING or is_calming(movement)
+
+
 def is_taken_easy(piece: Piece) -> bool:
     """Whether what goes far is told to be done at one's ease."""
     said = " ".join((*piece.notes, piece.text.lower()))

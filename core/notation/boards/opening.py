@@ -7,10 +7,10 @@ from typing import Final
 
 from core.notation.boards.clauses import Clause
 from core.notation.boards.drafts import Draft
-from core.notation.boards.formats import UNSCORED
+from core.notation.boards.formats import ENDS, UNSCORED
 from core.notation.boards.headings import heading
-from core.notation.boards.kinds import is_taken_easy
-from core.notation.boards.parting import tells_how_often
+from core.notation.boards.kinds import is_readying, is_taken_easy
+from core.notation.boards.parting import is_headed_in_front, tells_how_often
 from core.notation.boards.reading import Reading
 from core.notation.lines.pieces import FAR
 from core.notation.phrases.efforts import EASY_ANYWAY
@@ -22,8 +22,6 @@ OPENERS: Final = frozenset(("format", "rounds", "scheme", "every_s"))
 _TOLD_BEHIND: Final = frozenset(("format", "rounds"))
 _SCORED: Final = frozenset((Format.AMRAP, Format.FOR_TIME, Format.MAX_LOAD))
 _LETTERED: Final = re.compile(r"\s*A[.):]\s")
-# What comes behind the work.
-_ENDS: Final = re.compile(r"finisher|accessor|assist", re.IGNORECASE)
 # So many sets of one thing are no warm-up where another row has fewer (an estimate).
 MANY: Final = 3
 ReadRow = Callable[[Row], Reading]
@@ -80,7 +78,8 @@ def is_past_warm_up(draft: Draft, reading: Reading, ahead: Ahead) -> bool:
     if _is_first_work(draft, reading):
         return True
     below = reading.row.number != draft.row.number
-    return below and (_are_sets_of_work(draft, reading, ahead) or _are_turns_of_work(draft, reading, ahead))
+    ends = _are_sets_of_work(draft, reading, ahead) or _are_turns_of_work(draft, reading, ahead)
+    return below and (ends or _is_work_at_last(draft, reading, ahead))
 
 
 def _is_first_work(draft: Draft, reading: Reading) -> bool:
@@ -118,6 +117,12 @@ def _are_turns_of_work(draft: Draft, reading: Reading, ahead: Ahead) -> bool:
     return ahead is Ahead.NOTHING and bool(draft.lines) and {"work_s", "rounds"} <= reading.facts.keys()
 
 
+def _is_work_at_last(draft: Draft, reading: Reading, ahead: Ahead) -> bool:
+    """`Warm-up 2 km easy`, `6 km tempo run`, and nothing else: what readies nobody is the work."""
+    told = bool(draft.lines) and is_headed_in_front(draft) and ahead is Ahead.NOTHING and reading.has_work
+    return told and not any(is_readying(piece) or is_taken_easy(piece) for piece in reading.pieces)
+
+
 def _says_more_than_heading(draft: Draft) -> bool:
     """`Warm-up 10 min`, `wu as usual`: the heading tells in its own row what is done, if not in lines."""
     found = heading(draft.row.text.lower())
@@ -140,7 +145,7 @@ def ahead_of(clauses: Sequence[Clause], read: ReadRow, *, few: bool) -> Ahead:
     for clause in clauses:
         reading = read(clause.row)
         easy = bool(reading.kind) or (easy and not clause.is_first)
-        if reading.kind and reading.kind not in EASY_ANYWAY and not _ENDS.match(reading.name or ""):
+        if reading.kind and reading.kind not in EASY_ANYWAY and not ENDS.match(reading.name or ""):
             return Ahead.HEADED
         scored = reading.facts.keys() & {"cap_s", "scheme"} or reading.facts.get("format") in _SCORED
         begins = scored or (clause.is_first and reading.has_work) or (few and _in_sets(reading, MANY))

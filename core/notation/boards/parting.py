@@ -115,15 +115,15 @@ def _goes_easy_behind(draft: Draft, told: list[Piece]) -> bool:
 
 def _is_warm_now(draft: Draft, reading: Reading, told: list[Piece]) -> bool:
     """Whatever stands below `Warm-up: 10 min jog` and an empty row, and sets behind what is done once."""
-    if reading.begins and reading.where == "lines" and _is_headed_in_front(draft):
+    if reading.begins and reading.where == "lines" and is_headed_in_front(draft):
         return True
     if not all(piece.sets for piece in told):
         return False
     apart = reading.begins or (reading.number is not None and draft.listed is None)
-    return _is_headed_in_front(draft) or (apart and not any(piece.sets for piece in draft.pieces))
+    return is_headed_in_front(draft) or (apart and not any(piece.sets for piece in draft.pieces))
 
 
-def _is_headed_in_front(draft: Draft) -> bool:
+def is_headed_in_front(draft: Draft) -> bool:
     """`wu 10 min jog`: the heading is of what stands behind it in its row."""
     return all(placed.row.number == draft.row.number for placed in draft.lines)
 
@@ -300,7 +300,7 @@ def _sets_begin(draft: Draft, told: list[Piece], _: bool) -> bool:
 
 
 def _is_a_trial(draft: Draft) -> bool:
-    alone = draft.only is not None and draft.only.unit in FAR and _is_headed_in_front(draft)
+    alone = draft.only is not None and draft.only.unit in FAR and is_headed_in_front(draft)
     return (
         alone and draft.facts.keys() <= {"format", "cap_s"} and draft.facts.get("format") is Format.FOR_TIME
     )

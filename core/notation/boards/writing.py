@@ -62,11 +62,11 @@ def _block(block: Block, place: int | None, unit: MassUnit, names: Catalogue) ->
     """Lines of a block under its heading, which is numbered if there are several of its kind."""
     kind = _HEADINGS[block.kind]
     yield BoardRow(block.name or (kind if place is None else f"{kind} {place}"))
-    if not _is_held_in_sets(block):
+    if not _is_held_so(block):
         yield from map(BoardRow, _format(block))
     yield from map(BoardRow, _rules(block))
     yield from (BoardRow(f"Buy-in: {write_line(line, unit, names, block)}") for line in block.buy_in)
-    times = f"{block.rounds} x " if _is_held_in_sets(block) else ""
+    times = f"{block.rounds} x " if _is_held_so(block) and block.rounds else ""
     yield from _at_stations(block, [times + write_line(line, unit, names, block) for line in block.lines])
     yield from (BoardRow(f"Cash-out: {write_line(line, unit, names, block)}") for line in block.cash_out)
     between, notes = _between(block)
@@ -83,10 +83,10 @@ def _between(block: Block) -> tuple[str, str]:
     return between, "; ".join(note for note in told if note != between)
 
 
-def _is_held_in_sets(block: Block) -> bool:
-    """`3 x 1 min plank` says all of it; nothing is held for as long as possible."""
+def _is_held_so(block: Block) -> bool:
+    """`2 min plank`, `3 x 1 min plank` say all of it; nothing is held for as long as possible."""
     more = block.scheme or block.minutes or block.every_s or block.work_s or len(block.lines) > 1
-    if not is_held_so_long(block) or not block.rounds or more or block.kind in UNSCORED:
+    if not is_held_so_long(block) or more or block.kind in UNSCORED:
         return False
     (line,) = block.lines
     return line.unit is AmountUnit.SECONDS and line.station is None

@@ -3,12 +3,15 @@
 from collections.abc import Callable
 from dataclasses import replace
 
+from core.measures import AmountUnit
 from core.notation.lines.pieces import Piece, as_line
 from core.sessions.values import Line
 
 # A line that takes another's place and has no amount yet -> the same with one. How much one movement is of another
 # is no matter of words, so the caller knows it.
 Carry = Callable[[Line, Line], Line]
+# `2 min plank total` has no sets any more.
+_IN_ALL = "total"
 _TOLD = ("unit", "loads_kg", "count", "load_rule", "tempo", "sets", "per_side", "most")
 
 
@@ -17,6 +20,8 @@ def become(old: Piece, told: Piece, carry: Carry | None) -> Piece:
     if told.meaning and old.meaning and told.meaning.movement != old.meaning.movement:
         return _as_many(old, replace(told, sets=told.sets or old.sets, station=old.station), carry)
     said = {name: getattr(told, name) for name in _TOLD if getattr(told, name)}
+    if told.amount and _IN_ALL in told.notes:
+        said |= {"sets": None, "notes": tuple(dict.fromkeys((*old.notes, _IN_ALL)))}
     new = replace(old, **said)
     if told.meaning and told.meaning.variant:
         new = replace(new, meaning=told.meaning)
@@ -34,6 +39,7 @@ def _as_many(old: Piece, new: Piece, carry: Carry | None) -> Piece:
     if new.amount or new.most:
         return new
     alike = new.meaning.unit is as_line(old).unit or not old.amount
+    alike |= old.unit is AmountUnit.SECONDS and new.meaning.goes  # ten minutes are ten minutes on any way
     if carry and old.amount and (old.per_side or not alike):
         return _carried(old, new, carry)
     if not alike:

@@ -8,9 +8,12 @@ from core.notation.boards.session import read_session
 from core.notation.edits.becoming import Carry
 from core.notation.edits.editing import checked, edited, fact_in, lines_meant, names_a_line
 from core.notation.edits.renumbering import renumbered
-from core.notation.edits.retelling import retold, tells_of_a_part
+from core.notation.edits.resting import read_rest, with_rest
+from core.notation.edits.retelling import read_told, retold, tells_of_a_part
 from core.notation.edits.scoped import in_its_place, scopes_of
+from core.notation.edits.spots import piece_of
 from core.notation.edits.wordings import Edit, Wish, for_all, read_edits, read_wishes, told_of_line
+from core.notation.names.catalogued import lexicon
 
 
 class Unclear(NamedTuple):
@@ -57,6 +60,35 @@ class _On(NamedTuple):
         new = checked(text, renumbered(text, message, self.movements, self.unit), self.movements, self.unit)
         return None if new is None else Changed(new)
 
+    def told_plainly(self, text: str, message: str) -> Changed | None:
+        """The text with a rest, or what is told of a part by its name, for which nothing else can be meant."""
+        if rested := self.rested(text, message):
+            return rested
+        rest = read_rest(message)
+        if rest and rest.of and piece_of(rest.of, lexicon(self.movements), self.unit).meaning:
+            return Changed(text, left=(message,))
+        if not tells_of_a_part(text, message, self.movements, self.unit):
+            return None
+        return self.told_of_part(text, message) or Changed(text, left=(message,))
+
+    def of_a_part(self, text: str, message: str) -> Changed | None:
+        """The text with how a part is done, or with a number for another."""
+        return self.rested(text, message) or self.retold(text, message) or self.renumbered(text, message)
+
+    def rested(self, text: str, message: str) -> Changed | None:
+        """The text with a rest of all, or of what is named."""
+        done = with_rest(text, message, self.movements, self.unit)
+        return None if done is None else Changed(done)
+
+    def told_of_part(self, text: str, message: str) -> Changed | None:
+        """The text with what is told of a part by its name: how it is done, or what is done in it."""
+        told = self.retold(text, message) or self.renumbered(text, message)
+        if told is not None:
+            return told
+        edits = (Edit("change", one.of, one.said, beside=one.before) for one in read_told(message) if one.of)
+        done = self.done(text, tuple(edits))
+        return None if done is None else Changed(done)
+
     def told_of_line(self, text: str, message: str) -> Changed | None:
         """The text with what is told of one line of it with no word for a change: `burpees down to 8`."""
         done = self.done(text, told_of_line(message))
@@ -97,8 +129,8 @@ def changed(
 def _in_all(text: str, message: str, on: _On, at: int | None) -> Changed | None:
     """The same, where the whole text is meant."""
     movements, unit = on.movements, on.unit
-    if at is None and tells_of_a_part(text, message, movements, unit):
-        return on.retold(text, message) or on.renumbered(text, message) or Changed(text, left=(message,))
+    if at is None and (first := on.told_plainly(text, message)):
+        return first
     whole = Wish(message, tuple(one._replace(at=at) for one in read_edits(message)))
     if not whole.edits and (fact := fact_in(message, movements, unit)):
         whole = Wish(message, (fact,))
@@ -133,7 +165,7 @@ def _one_by_one(text: str, wishes: tuple[Wish, ...], on: _On) -> Changed:
     left: list[Wish] = []
     beside = ""
     for wish in wishes:
-        told = on.retold(text, wish.words) or on.renumbered(text, wish.words)
+        told = on.of_a_part(text, wish.words)
         done = on.done(text, tuple(one._replace(beside=beside) for one in wish.edits)) or (told and told.text)
         beside = (
             next((_changed_by(one) for one in wish.edits if one.verb != "add"), beside) if done else beside

@@ -6,7 +6,7 @@ from dataclasses import replace
 from decimal import Decimal
 from math import log
 
-from core.measures import MassUnit, from_kg
+from core.measures import AmountUnit, MassUnit, from_kg
 from core.movements.lookup import Catalogue
 from core.notation.boards.row_reader import read_row
 from core.notation.boards.session import read_session
@@ -30,6 +30,12 @@ _BLOCK_WORDS = re.compile(
 _IT = re.compile(r"^(?:it|this|that)\s+(?:an? )?")
 _NUMBER = re.compile(r"^[0-9]{1,4}(?:\s?[a-z]{1,4})?$")
 _AMOUNT = re.compile(r"[0-9]{1,4}(?:-[0-9]{1,4})?(?:\s?(?:m|km|s|sec|min|k?cal)\b)?")
+_HOW_MUCH = {
+    AmountUnit.METRES: r"[0-9]+(?:[.,][0-9]+)?\s?(?:km|k|m|met(?:re|er)s|kilomet(?:re|er)s)\b",
+    AmountUnit.SECONDS: r"[0-9]+(?::[0-9]{2}|\s?(?:minutes?|mins?|seconds?|secs?|s|hours?|h)\b|')",
+    AmountUnit.KCAL: r"[0-9]+\s?(?:k?cals?|calories)\b",
+    AmountUnit.REPS: r"[0-9]+",
+}
 _PAIR = re.compile(r"(?:@\s?)?[0-9]{1,3}(?:[.,][0-9])?\s?/\s?[0-9]{1,3}(?:[.,][0-9])?")
 # `make the emom 15`: what, and how much, with no word between.
 _FACT_AND_NUMBER = re.compile(
@@ -86,7 +92,11 @@ def _otherwise(
     told = part_told(text, edit, movements, unit)
     if told is not None:
         return _of_part(text, *told, movements, unit)
-    return _with_fact(text, edit, movements, unit) or reworded(text, edit, movements, unit)
+    return (
+        _with_fact(text, edit, movements, unit)
+        or _of_its_only_line(text, edit, movements, unit)
+        or reworded(text, edit, movements, unit)
+    )
 
 
 def part_told(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> tuple[list[int], str] | None:
@@ -101,13 +111,44 @@ def part_told(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> tu
 
 
 def _of_part(text: str, parts: list[int], new: str, movements: Catalogue, unit: MassUnit) -> str | None:
-    """`Make the warm-up 15 min`: the amount of the one line that it consists of."""
+    """`Make the warm-up 15 min`, `the warm-up is a jog`: of the one line that it consists of."""
     spot = line_of(text, parts[0], movements, unit) if len(parts) == 1 else None
     told = piece_of(new, lexicon(movements), unit)
-    if spot is None or told.unread or told.is_loose or not told.says_anything:
+    if spot is None or told.unread or told.is_loose or not (told.says_anything or told.meaning):
         return None
-    as_told = _written(become(spot.piece, told, None), replace(spot, alone=True), movements, unit)
+    became = become(spot.piece, told, None)
+    if told.meaning:
+        became = replace(became, meaning=told.meaning, text=told.text)
+    as_told = _written(became, replace(spot, alone=True), movements, unit)
     return put(text, spot, as_told)
+
+
+def _of_its_only_line(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str | None:
+    """`Make it 8 k`: how much of the only line of the work that is counted so, whether or not it has a name."""
+    known = lexicon(movements)
+    told = piece_of(edit.new, known, unit)
+    bare = told.amount and not (told.meaning or told.unread or told.sets)
+    if not bare or told.unit is None or (edit.target and not _BLOCK_WORDS.match(edit.target.lower())):
+        return None
+    read = read_session(text, movements, unit)
+    easy = {
+        row
+        for row, part in read.rows
+        if read.session and read.session.blocks[part - 1].kind in _AROUND_THE_WORK
+    }
+    work = [
+        (at, piece)
+        for at, one in readings(text, known, unit)
+        for piece in one.pieces
+        if piece.amount and at + 1 not in easy
+    ]
+    alike = [(at, piece) for at, piece in work if piece.unit is told.unit and not piece.sets]
+    if len(alike) != 1 or (told.unit is AmountUnit.SECONDS and len(work) > 1):
+        return None
+    at, _ = alike[0]
+    lines = text.splitlines()
+    lines[at] = re.sub(_HOW_MUCH[told.unit], told.text, lines[at], count=1, flags=re.IGNORECASE)
+    return "\n".join(lines)
 
 
 def names_a_line(text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> bool:
@@ -176,7 +217,8 @@ def _partings(edit: Edit, known: Lexicon, unit: MassUnit) -> Iterator[tuple[Piec
 def _only_amount(piece: Piece, new: str) -> str:
     """`12 lunges` of jumping lunges says how many, not another movement."""
     amount = _AMOUNT.match(new)
-    return amount[0] if amount and not piece.loads_kg else new
+    in_all = " total" if "total" in piece.notes else ""
+    return f"{amount[0]}{in_all}" if amount and not piece.loads_kg else new
 
 
 def _changed(

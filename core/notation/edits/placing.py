@@ -11,12 +11,15 @@ from core.notation.edits.spots import Spot, piece_of, spot_meant, spots_in, spot
 from core.notation.edits.wordings import BEHIND, END, START, Edit
 from core.notation.names.catalogued import lexicon
 from core.notation.values import ReadSession
-from core.sessions.values import BlockKind
+from core.sessions.values import BlockKind, Format
 
 # What a wish calls the beginning and the end, with what easy work there is, and what it is headed with.
 _BEGINS, _ENDS = (BlockKind.WARM_UP, "Warm-up: "), (BlockKind.COOL_DOWN, "Cool-down: ")
 _PLACES: Final = {START: _BEGINS, END: _ENDS, BEHIND: _ENDS}
 _EASY: Final = re.compile(r"\b(?:easy|gentle|slow|light|walk\w*|stretch\w*|jog\w*|cool)\b")
+# Done once where nobody says how often.
+_ONCE: Final = frozenset((Format.FOR_TIME, Format.QUALITY, Format.TIME_TRIAL))
+_BLANKS: Final = re.compile(r"\n{3,}")
 _BULLETS: Final = " -*\u2022+\t"
 
 
@@ -28,7 +31,7 @@ def added(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str | 
     if not told.meaning or told.unread or not told.says_anything or not spots:
         return None
     read = read_session(text, movements, unit)
-    if edit.target in _PLACES and (edit.target != END or _EASY.search(edit.new.lower())):
+    if edit.target in _PLACES and (edit.target != END or not _goes_on_once(read, edit.new)):
         return _at_an_end(text, edit, read)
     edit = edit._replace(target=edit.target.removeprefix(END))
     part = part_named(edit.target, read.session) if edit.target and read.session else None
@@ -38,20 +41,39 @@ def added(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str | 
     return put_behind(text, of_part(edit, part, text, movements, unit) or spots, edit.new)
 
 
+def _goes_on_once(read: ReadSession, new: str) -> bool:
+    """Whether the work ends with what is done once, so that its end is the end of all: `for time: 50 squats`."""
+    work = _work_of(read)
+    if not work or read.session is None or _EASY.search(new.lower()):
+        return False
+    last = read.session.blocks[work[-1]]
+    return last.format in _ONCE and not (last.rounds or last.scheme)
+
+
+def _work_of(read: ReadSession) -> list[int]:
+    """The places of the parts that no cool-down is."""
+    blocks = read.session.blocks if read.session else ()
+    return [at for at, one in enumerate(blocks) if one.kind is not BlockKind.COOL_DOWN]
+
+
 def _at_an_end(text: str, edit: Edit, read: ReadSession) -> str | None:
-    """Before all the work or behind it: what is easy warms up or cools down, and goes to what does that already."""
+    """Before all the work or behind it: what is easy warms up or cools down, what isn't comes before that."""
     kind, heading = _PLACES[edit.target]
     begins = kind is BlockKind.WARM_UP
     parts = [one.kind for one in read.session.blocks] if read.session else []
-    told = [row for row, _ in read.rows]
-    if not told:
+    if not read.rows:
         return None
     lines = text.splitlines()
+    work = _work_of(read)
+    if not begins and not _EASY.search(edit.new.lower()) and work:
+        at = max(row for row, part in read.rows if part - 1 in work)
+        return _BLANKS.sub(
+            "\n\n", "\n".join([*lines[:at], "", f"Finisher: {edit.new}", "", *lines[at:]])
+        ).strip("\n")
+    told = [row for row, _ in read.rows]
     at = min(told) - 1 if begins else max(told)
     if parts[0 if begins else -1] is kind:
         heading = heading if begins else ""
-    elif not begins and not _EASY.search(edit.new.lower()):
-        heading = "Finisher: "
     put = [f"{heading}{edit.new}", ""] if begins else ["", f"{heading}{edit.new}"] if heading else [edit.new]
     return "\n".join([*lines[:at], *put, *lines[at:]])
 
@@ -97,11 +119,6 @@ def of_part(edit: Edit, part: int | None, text: str, movements: Catalogue, unit:
     read, known = read_session(text, movements, unit), lexicon(movements)
     parts = dict(read.rows)
     near = spot_meant(text, piece_of(edit.beside, known, unit), known, unit) if edit.beside else None
-    work = [
-        at
-        for at, one in enumerate(read.session.blocks if read.session else ())
-        if one.kind is not BlockKind.COOL_DOWN
-    ]
     if part is None:
-        part = parts.get(near.row + 1, 0) - 1 if near else max(work, default=-1)
+        part = parts.get(near.row + 1, 0) - 1 if near else max(_work_of(read), default=-1)
     return [one for one in spots_in(text, known, unit) if parts.get(one.row + 1) == part + 1]

@@ -14,6 +14,7 @@ from core.notation.text import plain
 _LONGEST: Final = 120
 _NUMBER: Final = r"[0-9]{1,4}(?:\s?[x/:.+-]\s?[0-9]{1,3}){0,3}"
 _UNIT: Final = r"(?:\s?(?:kgs?|lbs?|m|km|min(?:ute)?s?|s(?:ec(?:ond)?s?)?|reps?|rounds?|sets?|rds?|cals?|'))?"
+_SETS_OF: Final = r"[1-9][0-9]?\s?x\s?[1-9][0-9]{0,3}"
 _SHAPE: Final = re.compile(
     rf"(?P<of>.*?)(?<![\w.:/])(?P<new>{_NUMBER}){_UNIT}\b(?P<mid>[^,;]{{0,25}}?)"
     rf",?\s(?:and\s)?(?:not|instead of|rather than)\s(?P<old>{_NUMBER}){_UNIT}(?:\s(?P<behind>\D*))?",
@@ -29,13 +30,11 @@ _FROM_TO: Final = re.compile(
 _AROUND: Final = re.compile(
     r"\b(?:sorry|no|ok|oops|please|pls|actually|rather|it|that|its|it's|that's|is|are|was|were|be|should|shall|must"
     r"|needs? to|make|do|does|have|can|could|we|you|lets|let's|change|set|put|use|give|them|only|just|the|a|an|of|for"
-    r"|on|to|at|in|with|each|i|meant|want|instead)\b|[@,:]",
+    r"|on|to|at|in|with|each|i|meant|want|instead|intervals?|efforts?|repeats?)\b|[@,:]",
     re.IGNORECASE,
 )
 # Sets of so many, in place of what sets there are.
-_SETS: Final = re.compile(
-    r"(?P<of>\D*?)\b(?P<new>[1-9][0-9]?\s?x\s?[1-9][0-9]{0,2})\b(?P<behind>\D*)", re.IGNORECASE
-)
+_SETS: Final = re.compile(rf"(?P<of>\D*?)\b(?P<new>{_SETS_OF}{_UNIT})\b(?P<behind>\D*)", re.IGNORECASE)
 
 
 class Renumbered(NamedTuple):
@@ -68,12 +67,14 @@ def renumbered(text: str, message: str, movements: Catalogue, unit: MassUnit = M
     if told is None:
         return None
     lines = text.splitlines()
-    said = re.escape(told.old) if told.old else r"[1-9][0-9]?\s?x\s?[1-9][0-9]{0,2}"
+    with_unit = _UNIT if told.new[-1:].isalpha() else ""
+    said = re.escape(told.old) if told.old else rf"{_SETS_OF}{with_unit}\b"
     old = re.compile(rf"(?<![0-9.:/x]){said}(?![0-9:/]|\.[0-9])", re.IGNORECASE)
     rows = [at for at in _rows(text, told.of, movements, unit) for _ in old.finditer(lines[at])]
     if len(rows) != 1:
         return None
-    lines[rows[0]] = old.sub(told.new.replace(" ", ""), lines[rows[0]])
+    new = told.new if with_unit else told.new.replace(" ", "")
+    lines[rows[0]] = old.sub(new, lines[rows[0]])
     return "\n".join(lines)
 
 

@@ -219,11 +219,21 @@ def _with_facts(block: Block, told: Told, known: Lexicon, unit: MassUnit) -> Blo
     facts = {name: value for name, value in reading.facts.items() if name in _FIELDS}
     if not facts or facts.keys() != reading.facts.keys() or reading.unread or reading.pieces or reading.kind:
         return None
+    if facts.keys() == {"minutes"} and (timed := _lasting(block, facts["minutes"] * MINUTE_S)):
+        return timed
     if new := facts.get("format"):
         facts = _in_another_format(block, new) | facts
     elif block.format is Format.FOR_TIME and "minutes" in facts:
         facts["cap_s"] = facts.pop("minutes") * MINUTE_S
     return _changed(block, facts)
+
+
+def _lasting(block: Block, time_s: float) -> Block | None:
+    """The part that is one thing, done for so long: `90 min easy ride`."""
+    only = block.lines[0] if len(block.lines) == 1 else None
+    if only is None or only.unit is not AmountUnit.SECONDS or block.minutes or block.rounds or block.every_s:
+        return None
+    return _changed(block, {"lines": (only.model_copy(update={"amount": time_s}),)})
 
 
 def _in_another_format(block: Block, new: Format) -> dict[str, Any]:

@@ -37,6 +37,7 @@ _FIRST = (
 )
 _LASTLY = rf"(?: (?:at|to|on) the (?:very )?end| {_AS}last(?: one| thing)?)"
 _BEHIND_ALL = rf"(?: {_AS}(?:cool[- ]?down|finisher)| (?:to finish|afterwards|at last|behind it all))"
+_IN_ROUNDS = r"(?:at the end of|to|in|into|after) (?:each|every|the|all the) (?:rounds?|circuit|amrap|emom)"
 _OWN_PART = r"(?:(?:a|the|just a|only a) )?(?:finisher|cash[- ]?out|extra|last thing)"
 _STANDS = r"(?:is |are |comes? |goes? |should (?:be |come |go )?)?(?:done )?"
 _NOT_IN = r"(?:,? (?:and )?not (?:inside|in|within|part of)\b.*)?"
@@ -88,6 +89,7 @@ _SHAPES: tuple[tuple[Verb, str], ...] = (
         "out",
         rf"(?:take|move|put|get|pull) {_THE}(?P<t>.+?) (?:out of|outside(?: of)?|after|behind) {_THE}(?P<n>{_FORM})",
     ),
+    ("add", rf"{_ADD} (?P<n>.+?) {_IN_ROUNDS}(?P<t>)"),
     ("add", rf"{_ADD} (?:at|to|on) the (?:very )?end,?:? (?P<n>.+)(?P<e>)"),
     ("add", rf"{_ADD} (?:at|to|in) the (?:very )?(?:start|beginning|front),?:? (?P<n>.+)(?P<f>)"),
     ("add", rf"{_ADD} (?P<n>.+?){_FIRST}(?P<f>)"),

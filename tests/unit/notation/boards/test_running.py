@@ -299,3 +299,10 @@ def test_a_whole_session_in_a_row_is_parted_at_its_headings(title):
         (BlockKind.MAIN, 5, 1000),
         (BlockKind.COOL_DOWN, None, 1000),
     ]
+
+
+def test_rows_that_are_lifted_say_not_how_the_minutes_of_a_warm_up_are_gone():
+    board = "Warm up 10 min\nGoblet squat 5 x 8 @ 16 kg\nRow 4 x 10 @ 14 kg, rest 90 s"
+    read = read_session(board, catalogue())
+    assert [one.text for one in read.not_understood] == ["Warm up 10 min"]
+    assert [block.kind for block in read.session.blocks] == ["strength", "strength"]

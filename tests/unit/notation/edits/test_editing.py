@@ -81,7 +81,8 @@ def test_a_change_in_words_touches_its_one_line(text, words, line):
 
 def test_a_line_can_be_left_out_or_added():
     assert after(TYPED, "drop the run") == ([], ["200 m run"])
-    assert after(TYPED, "add 5 burpees at the end") == (["5 burpees"], [])
+    assert after(TYPED, "add 5 burpees to each round") == (["5 burpees"], [])
+    assert after(TYPED, "add 5 burpees at the end") == (["", "Finisher: 5 burpees"], [])
 
 
 NO_CHANGE = [

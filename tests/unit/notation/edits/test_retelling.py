@@ -137,5 +137,6 @@ def test_what_it_is_stands_behind_what_it_is_not(message):
 
 
 def test_what_is_added_at_the_end_is_named_behind_the_place():
-    (block,) = session_after(NO_REST, "add at the end: 20 sit-ups").blocks
-    assert [line.movement for line in block.lines] == ["air squat", "lunge", "sit-up"]
+    rounds, finisher = session_after(NO_REST, "add at the end: 20 sit-ups").blocks
+    assert [line.movement for line in rounds.lines] == ["air squat", "lunge"]
+    assert ([line.movement for line in finisher.lines], finisher.name) == (["sit-up"], "Finisher")
