@@ -7,9 +7,10 @@ from pathlib import Path
 from typing import Final, NamedTuple
 
 from core.movements.lookup import catalogue
-from core.notation.numbers import does_not_know, read_reps
+from core.notation.numbers import read_reps
 from core.notation.quantities import NUMBER_WORDS
 from core.notation.text import plain
+from core.notation.unknowing import does_not_know, never_did
 
 _CLAUSE: Final = re.compile(r"(?<=[.!?;\n])\s+|,\s+|\s+(?=but\b)", re.IGNORECASE)
 _WORD: Final = re.compile(r"[a-z0-9][a-z0-9'-]*")
@@ -41,7 +42,9 @@ def ability_answer(text: str, movement: str | None = None) -> Answer | None:
     named = {one: name for one in clauses if (name := _answers(one)) is not None}
     answering = ", ".join(named)
     reps = read_reps(_LOAD.sub(" ", answering)) if answering else None
-    if reps is None and not does_not_know(text):
+    if reps is None and never_did(text):
+        reps = 0.0
+    elif reps is None and not does_not_know(text):
         return None
     name = next((one for one in named.values() if one), None)
     found = catalogue().by_name(name) if name else None
@@ -49,7 +52,7 @@ def ability_answer(text: str, movement: str | None = None) -> Answer | None:
         return None
     of = found.movement.id if found else movement
     told_way = found.variant.id if found and found.variant else None
-    rest = " ".join(one for one in clauses if one not in named) if reps is not None else ""
+    rest = " ".join(one for one in clauses if one not in named) if reps else ""
     return Answer(reps, found and found.movement.id, told_way or (_way(answering, of) if of else None), rest)
 
 

@@ -6,6 +6,7 @@ from decimal import Decimal
 from core.measures import MassUnit, to_kg
 from core.notation.quantities import ANY_NUMBER_WORD, MASS_UNIT, NUMBER, NUMBER_WORDS, canonical, kilograms
 from core.notation.text import plain
+from core.notation.unknowing import does_not_know, never_did
 
 # Adults only; beyond these it is a slip or another unit.
 LIGHTEST_KG, HEAVIEST_KG = 30, 300
@@ -19,19 +20,9 @@ _STONE = re.compile(
 # What is counted in something else is no mass: `71 years`, `40 rounds`.
 _COUNTED = r"(?!\s?(?:years?|yrs?|yo|rounds?|reps?|min|sec|cm|x)\b)"
 _MASS = re.compile(rf"(?<![0-9.\-])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})?(?![0-9]){_COUNTED}")
-_UNKNOWN = re.compile(
-    r"^[\W_]*(?:honestly |sorry |hmm+ |well |er+m? |i |i have |i've |really )*"
-    r"(?:idk|dk|dunno|don'?t (?:really )?know|do not know|(?:have )?(?:no|not an?|haven'?t an?) (?:idea|clue)"
-    r"|(?:i'?m )?not sure|unsure|who knows|hard to (?:say|tell)|can'?t (?:say|tell|remember|recall)"
-    r"|don'?t remember)\b[^0-9]*$"
-    r"|^[\s?]*\?[\s?]*$"
-)
 _NOTHING = re.compile(
     r"^\W*(?:none|zero|never\W*$|no|not (?:one|any|even one|a single one)|can'?t(?: do (?:any|one|it))?|nil|nope"
     r"|0)\b(?!\s?[0-9])"
-    # Whoever never did any begins as whoever can do none.
-    r"|^(?=[^0-9]*$)(?!.*\b(?:in|since|for)\b).*\b(?:never (?:\w+ )?|(?:haven'?t|have not|not) (?:ever )?)"
-    r"(?:do|does|did|done|tried|try|tested|held|lifted|had|made|learn\w*)\b"
 )
 _REPS = re.compile(
     rf"(?<![0-9.:\-])(?P<a>[0-9]{{1,4}}|\b(?:{ANY_NUMBER_WORD})\b)(?![0-9:]|\.[0-9])(?:\s?(?:-|to"
@@ -57,33 +48,15 @@ def _stone(words: str) -> Decimal | None:
     return canonical(to_kg(pounds, MassUnit.LB))
 
 
-def does_not_know(text: str) -> bool:
-    """Whether somebody says that they can't tell a number: `idk`, `no idea`, `never tried`, `?`."""
-    return _UNKNOWN.match(plain(text[:200]).lower()) is not None
-
-
-_NEW_TO_IT = re.compile(
-    r"\b(?:never (?:do|done|tried|did|had|lifted|trained|held)|not (?:done|tried) (?:one|any|it|this)"
-    r"|(?:don't|dont|do not) (?:really )?(?:know|understand|get) (?:any|what|which|this|that|it|how|much|anything)"
-    r"|no (?:idea|clue)|not sure|new to (?:this|it|all)|beginner"
-    r"|first time|haven't (?:a clue|done|tried)|what does (?:that|this|it) mean)\b"
-)
-
-
-def is_new_to_it(text: str) -> bool:
-    """`I don't know any of this, never done a push-up`: they can't tell, and say so in more words."""
-    return _NEW_TO_IT.search(plain(text[:200]).replace("\u2019", "'").lower()) is not None
-
-
 def read_reps(text: str) -> float | None:
     """Repetitions from `12`, `about twelve`, `none`, `10-12` (the lower); None where it can't be told.
 
     Whoever never did one can do none so far; `no idea` is not none: ask `does_not_know`.
     """
     words = re.sub(r"\bhalf a dozen\b", "6", plain(text[:200]).lower())
-    if _UNKNOWN.match(words):
+    if does_not_know(words):
         return None
-    if _NOTHING.match(words):
+    if _NOTHING.match(words) or never_did(words):
         return 0.0
     found = list(_REPS.finditer(words))
     if len(found) != 1 or found[0]["wrong"]:

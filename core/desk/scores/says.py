@@ -202,9 +202,13 @@ class AskWhatWeighs(Said):
 
 
 class ScoreLeft(Said):
-    """What was asked about a score came to nothing. `words`: the score, where it was let go unanswered."""
+    """What was asked about a score came to nothing. `words`: the score, where it was let go unanswered.
+
+    `unknown`: they can't tell it.
+    """
 
     words: str | None = None
+    unknown: bool = False
 
 
 class NoSuchScore(Said):

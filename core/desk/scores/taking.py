@@ -47,6 +47,7 @@ from core.notation.scores import read_score
 from core.notation.scores.bare_scores import bare_score
 from core.notation.scores.parts import PartScore, read_parts, told_apart
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
+from core.notation.unknowing import is_new_to_it
 from core.scores.text import in_words
 from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore, Score
 from core.store.records import ScoreRecord, SessionRecord, Told
@@ -187,9 +188,9 @@ async def pick_score(visit: Visit, command: PickScore) -> Outcome:
 async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     """The answer to what was asked about a score: a yes, or the score in other words."""
     claim = await claim_of(visit, refs)
-    if calls_it_off(text):
+    if calls_it_off(text) or is_new_to_it(text):
         await visit.uow.questions.close(visit.chat)
-        return visit.told(ScoreLeft())
+        return visit.told(ScoreLeft(unknown=not calls_it_off(text)))
     asked = await read_for(visit, claim, refs.get("text", ""))
     if not text.strip() and refs.get("text"):
         return await ask_the_same(visit, claim, asked, refs["text"])

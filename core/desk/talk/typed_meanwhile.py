@@ -16,6 +16,7 @@ from core.notation.scores import read_score
 from core.notation.talk.ages import age_told, read_age
 from core.notation.talk.chat import is_beside_a_score, is_like_a_score
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
+from core.notation.unknowing import is_new_to_it
 from core.scores.values import Doubt
 from core.store.records import OpenQuestion
 from core.understanding import acts as a
@@ -30,7 +31,7 @@ def only_asks(text: str, question: OpenQuestion) -> bool:
 
 
 def is_said_of_score(asked: OfScore, text: str, person: int) -> bool:
-    """A number, a yes or a no, or what tells of a score without one; else it is about something else.
+    """A number, a yes or a no, that they can't tell, what tells of a score without one; else it is another matter.
 
     Whether a coach's words are theirs is a question of yes or no: another number is told afresh. A coach who was asked
     about somebody else's score goes on to other matters: `Petra is 62` is no answer.
@@ -41,7 +42,8 @@ def is_said_of_score(asked: OfScore, text: str, person: int) -> bool:
         return False
     if asked.athlete not in {None, person}:
         return is_like_a_score(text) or find_part(text) is not None
-    return not is_beside_a_score(text) and (bool(_NUMBER.search(text)) or is_like_a_score(text))
+    tells = _NUMBER.search(text) or is_like_a_score(text) or is_new_to_it(text)
+    return not is_beside_a_score(text) and bool(tells)
 
 
 async def is_stale(visit: Visit, question: OpenQuestion) -> bool:

@@ -25,7 +25,7 @@ from core.desk.outcome import Outcome
 from core.desk.talk.passing_on import offer
 from core.desk.today.pain import joints, spared, stage_told
 from core.desk.today.says import FineNow
-from core.desk.versions.in_a_row import tell_ability_in_words
+from core.desk.versions.in_a_row import keep_ability, tell_ability_in_words
 from core.desk.versions.kept import answer_kept, must_still_ask
 from core.desk.versions.says import AskWeight, Understood
 from core.desk.versions.version import ask, my_version
@@ -35,7 +35,8 @@ from core.notation.body.complaints import is_fine_now
 from core.notation.body.limits import read_limits
 from core.notation.body.medicines import limits_of, medicines_in
 from core.notation.body.sides import read_sides
-from core.notation.numbers import is_new_to_it, read_body_mass
+from core.notation.numbers import read_body_mass
+from core.notation.unknowing import does_not_know, is_new_to_it
 from core.notation.values import ReadLimits
 from core.scaling.values import Ask, Question
 from core.understanding import acts as a
@@ -248,9 +249,7 @@ async def go_gently(visit: Visit, question: Question, session_id: int) -> Outcom
         return await keep(visit, session_id, Understood(gently=True), pair=2)
     assert question.movement is not None, "an ability is of a movement"
     unknown = Evidence(movement=question.movement, variant=question.variant, on=visit.now.date())
-    await visit.must_consent()
-    await visit.uow.profiles.add_evidence(visit.person.id, unknown, visit.now)
-    return await my_version(visit, MyVersion(session=session_id), Understood(gently=True))
+    return await keep_ability(visit, unknown, session_id, gently=True)
 
 
 # What was typed is quoted back no longer than this.
@@ -307,6 +306,8 @@ async def tell_weight(visit: Visit, refs: Mapping[str, Any], text: str) -> Outco
     things = [Equipment.model_validate(one) for one in refs["things"]]
     have = [Equipment.model_validate(one) for one in refs["have"]]
     read = read_weight(text, things[0], MassUnit(refs["units"]))
+    if read is None and does_not_know(text):
+        return await next_weight(visit, refs, things[1:], have, "")
     if read is None:
         return await ask_weight(visit, refs["session"], things, have, again=True)
     return await next_weight(visit, refs, things[1:], [*have, *read], text)
@@ -369,7 +370,7 @@ def units_typed(text: str) -> MassUnit | None:
 
 
 def take_body_mass(text: str, units: MassUnit) -> Taken | None:
-    if text.strip(" .!").lower().startswith(SKIP):
+    if text.strip(" .!").lower().startswith(SKIP) or does_not_know(text):
         return Taken({"body_mass_skipped": True})
     mass = read_body_mass(text, units)
     return None if mass is None else Taken({"body_mass_kg": mass, "body_mass_skipped": False})

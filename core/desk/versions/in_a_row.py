@@ -6,10 +6,12 @@ from core.desk.commands import MyVersion, TellAbility
 from core.desk.errors import UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.versions.kept import must_still_ask
+from core.desk.versions.says import Understood
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.ability_answers import ability_answer
+from core.notation.unknowing import is_new_to_it
 from core.scaling.values import Ask, Question
 
 
@@ -29,10 +31,10 @@ async def tell_ability(visit: Visit, command: TellAbility) -> Outcome:
     return await keep_ability(visit, evidence, command.session) + Outcome(settles=True)
 
 
-async def keep_ability(visit: Visit, evidence: Evidence, session_id: int) -> Outcome:
+async def keep_ability(visit: Visit, evidence: Evidence, session_id: int, *, gently: bool = False) -> Outcome:
     await visit.must_consent()
     await visit.uow.profiles.add_evidence(visit.person.id, evidence, visit.now)
-    return await my_version(visit, MyVersion(session=session_id))
+    return await my_version(visit, MyVersion(session=session_id), Understood(gently=True) if gently else None)
 
 
 async def variant_asked_for(visit: Visit, movement: str) -> str | None:
@@ -59,4 +61,4 @@ async def tell_ability_in_words(
         # With what they hold in it one from the knees or the wall isn't done.
         load_kg=None if told.variant else question.load_kg,
     )
-    return await keep_ability(visit, evidence, session_id)
+    return await keep_ability(visit, evidence, session_id, gently=is_new_to_it(text))

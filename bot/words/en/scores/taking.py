@@ -210,6 +210,10 @@ def nobody_called(said: NobodyCalled) -> Worded:
 
 @wording("en", ScoreLeft)
 def score_left(said: ScoreLeft) -> Worded:
+    if said.unknown:
+        return Worded(
+            "That's fine: it needs no number. If one comes back to you, write it whenever you like."
+        )
     if said.words is None:
         return Worded("All right, I've noted nothing.")
     text = "I don't know which part “{words}” belongs to, so I've noted nothing. Write it again with its part whenever you like."
