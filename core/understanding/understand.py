@@ -45,7 +45,7 @@ _CLAIM: Final = 0.8
 # The same where that is told so plainly that no chance is weighed.
 _SURE_CLAIM: Final = 1.6
 # Told plainly by one clause, these say nothing of its neighbours.
-_BY_CLAUSE: Final = frozenset({"hurt", "well_again", "can"})
+_BY_CLAUSE: Final = frozenset({"hurt", "sore", "well_again", "can"})
 _SEVERAL: Final = 2
 # How much it counts that a stretch tells something else besides what it is taken for.
 _BESIDES: Final = 0.8

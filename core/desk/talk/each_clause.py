@@ -28,7 +28,9 @@ from core.understanding.ordering import wanted_in
 
 Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
 Answer = Callable[[Visit, str, int | None], Awaitable[Outcome]]
-_CLAUSE: Final = re.compile(r"[,;!\n]+\s*|(?<=[.?])\s+|\s+(?:and|but|also|plus|then)\s+", re.IGNORECASE)
+_CLAUSE: Final = re.compile(
+    r"[,;!\n]+\s*|(?<=[.?])\s+|\s+[+&]\s+(?![0-9])|\s+(?:and|but|also|plus|then)\s+", re.IGNORECASE
+)
 # Questions that such a message hardly answers.
 _LEAVES: Final = ASKED_FOR_VERSIONS | {"set", "score"}
 _LONGEST: Final = 240

@@ -71,11 +71,12 @@ def read_complaint(text: str) -> ToldPain | None:
     joints = tuple(dict.fromkeys(own))
     if not joints:
         return None
-    bad = tuple(one for one in no_better(text) if one in joints)
+    worse = no_better(text)
+    bad = tuple(one for one in worse if one in joints)
     joints = tuple(one for one in joints if one in bad or limit(one).kind != "muscle" or _OVER.search(words))
     if not joints:
         return None
-    if bad and len(bad) < len(joints) and WELL.search(words):
+    if worse and len(bad) < len(joints) and WELL.search(words):
         return None  # two tellings, each an act of its own
     if (_OVER.search(words) or pain_is_gone(words)) and not (bad or _HEDGED.search(words)):
         return ToldPain("over", joints, read_sides(words))

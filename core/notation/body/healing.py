@@ -5,7 +5,8 @@ them is named, it is hurt.
 """
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from itertools import pairwise
 from typing import Final
 
 from core.athletes.limits import limit
@@ -42,6 +43,20 @@ _BAD: Final = re.compile(
     r"\b(?:neither|nor|still|(?:is|are|was|does|do|ai)n'?t|not|hardly|never|swelling|stiff"
     rf"|click(?:s|ed|ing|y)?|pinch(?:es|ed|ing)?|pop(?:s|ping))\b|{INJURED.pattern}|{HURTS.pattern}"
 )
+# What a joint is that isn't well, in a word of everyday; of a muscle they only say that it was trained.
+_UNHAPPY: Final = (
+    r"\b(?:meh|so[- ]so|dodgy|iffy|wonky|cranky|achy|tender|unhappy|moan(?:s|ed|ing)|rubbish|naff|sensitive|wobbly"
+    r"|bad|shaky|grumpy|angry|touchy|a bit (?:off|rough|weird|funny)|(?:isn'?t|not) (?:right|happy))\b"
+)
+# What stands before a joint and is said of it.
+_LEADS: Final = re.compile(
+    rf"(?:(?:\b(?:my|the|a|an|bit|of|old|other|with|n|plus|sore|stiff|painful|swollen|tight)\b|{_UNHAPPY})\W*)*$"
+)
+# `Back still a bit meh`: said of what was named just before.
+_IS_UNHAPPY: Final = re.compile(
+    r"^(?:'s|\W|\b(?:is|are|feels?|felt|seems?|still|an?|bit|little|kinda|kind of|pretty|rather|quite|now|today)\b)*"
+    + _UNHAPPY
+)
 _PAIN: Final = re.compile(r"\b(?:neither|nor|still|hurts?|hurting|painful|pain|stabbing|sharp)\b")
 _PLAINLY: Final = re.compile(
     rf"\b(?:click(?:s|ed|ing|y)?|pinch(?:es|ed|ing)?|pop(?:s|ping)|swelling|swollen)\b|{INJURED.pattern}|{HURTS.pattern}"
@@ -52,11 +67,18 @@ _AT_SOMETHING: Final = re.compile(
     r"|\b(?:pulled|strained|tweaked|tore|torn) (?:a|some|my) (?:muscle|something)\b|\b(?:pulled|tweaked) something\b"
 )
 WELL: Final = re.compile(r"\b(?:fine|ok|okay|good|better|healed|great|grand|happy|sorted)\b")
+_WELL_NOW: Final = re.compile(r"\b(?:fine|ok|okay|good|healed|great|grand|happy|sorted)\b")
+_SORE: Final = re.compile(
+    r"\b(?:tight|sore|stiff|achy|aching|aches|heavy|tired|fried|cooked|wrecked|knotted)\b"
+)
 _NO_BETTER: Final = re.compile(
     r"\b(?:not|(?:is|are)n'?t|no)(?: (?:any|much|really|getting|feeling|at all|a lot))* better\b"
     r"|\b(?:not|(?:is|are|was|were)n'?t)(?: (?:so|that|too|very|really|all|quite))*"
     r" (?:good|great|fine|well|ok|okay|happy|hot)\b"
     r"|\bnot (?:so|really)\W*$"
+)
+_SAID_OF_IT: Final = re.compile(
+    rf"{WELL.pattern}|{_NO_BETTER.pattern}|{_BAD.pattern}|{_GOOD.pattern}|{_UNHAPPY}"
 )
 _DENIED: Final = re.compile(
     r"\b(?:no|not|never|if|without|(?:is|are|was|were|do|does|did|has|have|ca|wo)n'?t)\b"
@@ -70,8 +92,15 @@ def no_better(text: str) -> tuple[str, ...]:
 
 
 def injured(text: str) -> tuple[str, ...]:
-    """The same, of what a clause plainly tells: that it hurts, or what happened to it."""
-    return _named(text, lambda said: not _DENIED.search(said) and bool(_PLAINLY.search(said)))
+    """The same, of what a clause plainly tells: that it hurts, what happened to it, or that it is no good."""
+    plainly = _named(text, lambda said: not _DENIED.search(said) and bool(_PLAINLY.search(said)))
+    unhappy = (
+        one
+        for clause in _clauses(text)
+        for one, named in joints_in(clause)
+        if limit(one).kind != "muscle" and _IS_UNHAPPY.match(clause[named.end() :])
+    )
+    return tuple(dict.fromkeys((*plainly, *unhappy)))
 
 
 def well_beside(text: str) -> tuple[str, ...]:
@@ -79,6 +108,21 @@ def well_beside(text: str) -> tuple[str, ...]:
     bad = no_better(text)
     fine = (one for clause in _clauses(text) if is_well(clause) for one, _ in joints_in(clause))
     return tuple(dict.fromkeys(one for one in fine if one not in bad))
+
+
+def plainly_well(text: str) -> bool:
+    """`Knees fine`: whether every clause with a joint says that it is well, not only better."""
+    named = [clause for clause in _clauses(text) if any(joints_in(clause))]
+    return bool(named) and all(_WELL_NOW.search(one) and not _DENIED.search(one) for one in named)
+
+
+def is_sore(text: str) -> bool:
+    """`Tight calf`, `quads heavy`: a muscle that was trained, and nothing that happened to it."""
+    return not no_better(text) and any(
+        limit(one).kind == "muscle" and _SORE.search(clause)
+        for clause in _clauses(text)
+        for one, _ in joints_in(clause)
+    )
 
 
 def is_well(clause: str) -> bool:
@@ -96,7 +140,21 @@ def hurts_somewhere(text: str) -> bool:
 
 
 def _clauses(text: str) -> Sequence[str]:
-    return _CLAUSE.split(without_directions(plain(text).replace("\u2019", "'").casefold()))
+    said = without_directions(plain(text).replace("\u2019", "'").casefold())
+    return [one for clause in _CLAUSE.split(said) for one in _by_joint(clause)]
+
+
+def _by_joint(clause: str) -> Iterator[str]:
+    """`Knees fine shoulder still iffy`: cut before the next joint where something was said of the one before it."""
+    start = 0
+    for before, named in pairwise(match for _, match in joints_in(clause)):
+        between = clause[before.end() : named.start()]
+        own = _LEADS.sub("", between)
+        if _SAID_OF_IT.search(own):
+            cut = before.end() + len(own)
+            yield clause[start:cut]
+            start = cut
+    yield clause[start:]
 
 
 def _named(text: str, is_meant: Callable[[str], bool]) -> tuple[str, ...]:
@@ -114,7 +172,7 @@ def _named(text: str, is_meant: Callable[[str], bool]) -> tuple[str, ...]:
 
 def _is_bad(clause: str, limit_id: str, named: re.Match[str]) -> bool:
     if limit(limit_id).kind != "muscle":
-        return _BAD.search(clause) is not None
+        return bool(_BAD.search(clause) or re.search(_UNHAPPY, clause))
     if _TRAINED.match(named.string[named.end() :].lstrip()):
         return False
     is_one = not named[0].endswith("s")

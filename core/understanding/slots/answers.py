@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Final, NamedTuple
 
 from core.understanding.slots.abilities import surely_can
-from core.understanding.slots.body import surely_hurts, surely_weighs, surely_well
+from core.understanding.slots.body import surely_hurts, surely_sore, surely_weighs, surely_well
 from core.understanding.slots.days import surely_short
 from core.understanding.slots.exchanged import surely_came_or_went, surely_went
 from core.understanding.slots.stretch import Stretch
@@ -16,6 +16,7 @@ _SURE: Final = 0.9
 _PLAINLY: Final[Mapping[str, Callable[[Stretch], bool]]] = {
     "hurt": surely_hurts,
     "well_again": surely_well,
+    "sore": surely_sore,
     "lost": surely_went,
     "weighs": surely_weighs,
     "can": surely_can,

@@ -5,7 +5,7 @@ from itertools import pairwise
 
 from core.athletes.limits import limit
 from core.notation.body.complaints import read_complaint
-from core.notation.body.healing import hurts_somewhere, injured
+from core.notation.body.healing import hurts_somewhere, injured, is_sore, plainly_well
 from core.notation.body.limits import read_limits
 from core.understanding.acts import Side
 from core.understanding.lexicon import NearSign, lexicon
@@ -57,8 +57,15 @@ def surely_hurts(stretch: Stretch) -> bool:
 
 def surely_well(stretch: Stretch) -> bool:
     """Whether it says of the speaker's own body that something is fine, and nothing that isn't."""
+    if plainly_well(stretch.said) and not is_of_another(stretch, "other_person", "person"):
+        return not any(True for _ in stretch.helps("if_word"))
     told = read_complaint(stretch.said)
     return told is not None and told.kind == "over"
+
+
+def surely_sore(stretch: Stretch) -> bool:
+    """Whether a muscle of the speaker's own is tight or sore, and nothing else is said of it."""
+    return is_sore(stretch.said) and not is_of_another(stretch, "other_person", "person")
 
 
 def surely_weighs(stretch: Stretch) -> bool:

@@ -1,8 +1,11 @@
 """Days, times of day and lengths of time, out of a stretch, as they were said."""
 
 import re
+from dataclasses import replace
 from itertools import pairwise
+from typing import Final
 
+from core.scores.ways import Way, way_of
 from core.understanding.marks import Mark
 from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch
@@ -97,10 +100,37 @@ def minutes(stretch: Stretch) -> int | None:
     return None
 
 
+# Beside one of these so many minutes are those of work, or of somebody else.
+_OF_WORK: Final = (
+    *("movement", "plus", "clock", "rounds", "reps", "cal", "distance", "times", "effort", "hour", "person"),
+    *("format", "term", "load"),
+)
+
+
 def surely_short(stretch: Stretch) -> bool:
-    """`Only 20 min`, with no second length of time."""
+    """`Only 20 min`, with no second length of time; or no more than that, beside what tells of no work."""
     found = [one for one in stretch.marks("span") if one.quantity and one.quantity.unit in {"min", "h"}]
-    return len(found) == 1 and stretch.marked.means(found[0].start - 1, "only")
+    if len(found) != 1:
+        return False
+    whole = replace(stretch, start=0, end=len(stretch.marked.words))
+    words = [
+        one for one in range(stretch.start, stretch.end) if stretch.marked.text.tokens[one].kind != "mark"
+    ]
+    alone = all(found[0].start <= one < found[0].end for one in words) and len(whole.marks("span")) == 1
+    is_beside = (
+        alone and len(words) < _words_of(whole) and not whole.marks(*_OF_WORK) and not _is_timed(stretch)
+    )
+    return is_beside or stretch.marked.means(found[0].start - 1, "only")
+
+
+def _is_timed(stretch: Stretch) -> bool:
+    """Whether so many minutes may be their score."""
+    session = stretch.context.session
+    return session is not None and any(block.scored and way_of(block) is Way.TIME for block in session.blocks)
+
+
+def _words_of(stretch: Stretch) -> int:
+    return sum(one.kind != "mark" for one in stretch.marked.text.tokens)
 
 
 def in_days(stretch: Stretch) -> int | None:

@@ -77,6 +77,9 @@ def _clauses(stretch: Stretch) -> Iterator[Stretch]:
     start = stretch.start
     traded = False
     for at in range(stretch.start, stretch.end):
+        if _is_another_verb(replace(stretch, start=start, end=at), stretch, at):
+            yield replace(stretch, start=start, end=at)
+            start, traded = at, False
         traded = traded or stretch.marked.means(at, "traded")
         gives = traded and _gives(stretch, at)
         if gives or parts_at(stretch, at):
@@ -86,6 +89,14 @@ def _clauses(stretch: Stretch) -> Iterator[Stretch]:
                 start = _end_of_clause(stretch, at + 1)
                 yield replace(stretch, start=at, end=start)
     yield replace(stretch, start=start, end=stretch.end)
+
+
+def _is_another_verb(so_far: Stretch, stretch: Stretch, at: int) -> bool:
+    """The `got` of `sold the 8 got a 16`: what went before has its verb and its thing."""
+    ahead = replace(stretch, start=at, end=min(at + 1, stretch.end))
+    own, now = _verb(so_far), _verb(ahead)
+    named = so_far.marks("thing", "other_thing", "load", "number") or any(map(str.isdigit, so_far.words))
+    return bool(named) and own in {"lost", "got"} and now in {"lost", "got"} and now != own
 
 
 def _gives(stretch: Stretch, at: int) -> bool:
