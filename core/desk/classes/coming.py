@@ -18,6 +18,7 @@ from core.desk.classes.says import (
 from core.desk.coached import coached_ids, names_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome, Say
+from core.desk.says import Kindness
 from core.desk.visit import Visit
 from core.notation.calendar.moments import find_days
 
@@ -38,14 +39,20 @@ async def see_classes(visit: Visit, _: SeeClasses) -> Outcome:
 
 
 async def come_or_stay_away(visit: Visit, words: str, *, coming: bool) -> Outcome:
-    """The class of the day that is named, where it is one; else the dates, for a tap."""
+    """The class of the day that is named, where it is one; else the dates, for a tap. No class, nothing to leave."""
     to_come = await meetings_to_come(visit.uow, await visit.group_ids(), visit.now)
     found = [one for one in to_come if one.occurrence.local.date() in days_named(words, one, visit.now)]
+    if not coming and not found and (not to_come or days_named(words, to_come[0], visit.now)):
+        return visit.told(Kindness(talk="away"))
     if len(found) != 1:
         return await see_classes(visit, SeeClasses())
     which = {"class_id": found[0].class_id, "slot": found[0].slot}
     done = await come_to(visit, ComeTo(**which)) if coming else await stay_away(visit, StayAway(**which))
-    return done if done.says else await see_classes(visit, SeeClasses())
+    if done.says:
+        return done
+    about = await seen_by(visit, found[0], coach=False)
+    already = SignUpNoted(date=about, again=True) if coming else SignUpDropped(date=about, again=True)
+    return visit.told(already)
 
 
 def days_named(words: str, meeting: Meeting, now: datetime) -> tuple[date, ...]:

@@ -47,7 +47,7 @@ async def about_reminders(visit: Visit, _: AboutReminders) -> Outcome:
     return await show_habits(visit)
 
 
-async def show_habits(visit: Visit, *, saved: bool = False) -> Outcome:
+async def show_habits(visit: Visit, *, saved: bool = False, by_the_clock: bool = False) -> Outcome:
     """What is kept, on whose clock, and for coaches when the digest comes."""
     memberships = await members_only(visit)
     told = await visit.uow.habits.get(visit.person.id)
@@ -62,6 +62,7 @@ async def show_habits(visit: Visit, *, saved: bool = False) -> Outcome:
         coach=coach,
         digest_at=digest_at if coach else None,
         saved=saved,
+        by_the_clock=by_the_clock,
     )
     return visit.told(said)
 

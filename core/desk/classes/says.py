@@ -129,14 +129,18 @@ class SignedUp(Said):
 
 
 class SignUpNoted(Said):
-    """In private: in for a date; `remind_at` None where it is too late for a reminder."""
+    """In private: in for a date; `remind_at` None where it is too late for a reminder. `again`: they were before."""
 
     date: ClassDate
-    remind_at: datetime | None
+    remind_at: datetime | None = None
+    again: bool = False
 
 
 class SignUpDropped(Said):
+    """`again`: they weren't in before either."""
+
     date: ClassDate
+    again: bool = False
 
 
 class ClassReminder(Said):
@@ -156,7 +160,10 @@ class AttendanceNoted(Said):
 
 
 class MyReminders(Said):
-    """How the reader is reminded; `digest_at` for a `coach`, None where they want no digest."""
+    """How the reader is reminded; `digest_at` for a `coach`, None where they want no digest.
+
+    `by_the_clock`: they wished to be reminded at a time of day.
+    """
 
     zone: str
     own_zone: bool
@@ -165,6 +172,7 @@ class MyReminders(Said):
     coach: bool
     digest_at: time | None
     saved: bool = False
+    by_the_clock: bool = False
 
 
 class AskAboutHabit(Said):

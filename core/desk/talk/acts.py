@@ -187,6 +187,7 @@ AT_ONCE: Final[Mapping[str, Topic]] = {
     "trains": "ability",
     "shares": "any_time",
     "thanks": "thanks",
+    "leaves_class": "any_time",
     "withdraw": "any_time",
     "post": "any_time",
     "who_reported": "any_time",

@@ -293,7 +293,7 @@ async def away(visit: Visit, act: a.Elsewhere, scene: Scene) -> Outcome | None:
 
 
 async def at_home(visit: Visit, _: a.HomeAgain, __: Scene) -> Outcome | None:
-    return await home_again(visit)
+    return await home_again(visit) if await visit.memberships() else None
 
 
 async def back(visit: Visit, _: a.BackAfter, scene: Scene) -> Outcome | None:

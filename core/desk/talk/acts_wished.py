@@ -2,8 +2,7 @@
 
 from core.desk.classes.coming import come_or_stay_away, see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
-from core.desk.classes.habits import about_reminders, fulfil, set_lead, set_quiet
-from core.desk.classes.meetings import meetings_to_come
+from core.desk.classes.habits import about_reminders, fulfil, set_lead, set_quiet, show_habits
 from core.desk.coached import coached_athletes, coached_ids
 from core.desk.coaching.ordering_says import OnlyTheyErase
 from core.desk.commands import (
@@ -17,7 +16,6 @@ from core.desk.outcome import Outcome
 from core.desk.profile.commands import ExportMine, ForgetMe
 from core.desk.profile.own import export_mine, forget_me
 from core.desk.profile.weighing import keep_units
-from core.desk.says import Kindness
 from core.desk.talk.helping import about_me
 from core.desk.talk.keeping_quiet import only_answer, wants_only_answers
 from core.desk.talk.passing_on import as_for_coach, offer
@@ -26,7 +24,7 @@ from core.desk.versions.commands import GiveTimer
 from core.desk.versions.timing import give_timer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
-from core.notation.calendar.reminding import OwnZone
+from core.notation.calendar.reminding import OwnZone, names_an_hour
 from core.notation.calendar.zones import places_in, read_zone
 from core.notation.people import find_name
 from core.understanding import acts as a
@@ -41,10 +39,7 @@ async def joins_class(visit: Visit, act: a.JoinsClass, _: Scene) -> Outcome | No
 
 
 async def leaves_class(visit: Visit, act: a.LeavesClass, _: Scene) -> Outcome | None:
-    """Where there is no class to leave, it is the session of that day."""
-    if not await meetings_to_come(visit.uow, await visit.group_ids(), visit.now):
-        return visit.told(Kindness(talk="away"))
-    return await come_or_stay_away(visit, act.text, coming=False)
+    return await come_or_stay_away(visit, act.text, coming=False) if await visit.memberships() else None
 
 
 async def no_reminders(visit: Visit, act: a.NoReminders, scene: Scene) -> Outcome | None:
@@ -55,6 +50,8 @@ async def no_reminders(visit: Visit, act: a.NoReminders, scene: Scene) -> Outcom
 async def remind(visit: Visit, act: a.Remind, scene: Scene) -> Outcome | None:
     if await wants_only_answers(visit):
         return await only_answer(visit, OnlyAnswer(yes=False))
+    if act.minutes_before is None and names_an_hour(act.text) and await visit.memberships():
+        return await show_habits(visit, by_the_clock=True)
     if act.minutes_before is None:
         return await reminders(visit, act, scene)
     return await set_lead(visit, SetLead(minutes=act.minutes_before))

@@ -11,7 +11,7 @@ from core.desk.outcome import Outcome
 from core.desk.profile.furnishing import ask_set, keep
 from core.desk.talk.asked import keeps
 from core.desk.today.different import LONGEST, differ
-from core.desk.today.says import AsUsualAgain, DayNoted
+from core.desk.today.says import AsUsualAgain, AtHomeAlready, DayNoted
 from core.desk.versions.version import my_version, session_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
@@ -58,12 +58,12 @@ async def be_elsewhere(visit: Visit, told: Elsewhere, today: date) -> Outcome | 
     return await differ(visit, record, days) if told.since is None else await note(visit, days, today, record)
 
 
-async def home_again(visit: Visit) -> Outcome | None:
-    """They train at home again, before the days they had named are over; None where they weren't away."""
+async def home_again(visit: Visit) -> Outcome:
+    """They train at home again, before the days they had named are over."""
     profile = await visit.profile()
     kept = tuple(one for one in profile.different if one.place is None)
     if kept == profile.different:
-        return None
+        return visit.told(AtHomeAlready())
     await visit.uow.profiles.save(visit.person.id, profile.model_copy(update={"different": kept}), visit.now)
     record = await before_them(visit)
     shown = await my_version(visit, MyVersion(session=record.id)) if record else Outcome()

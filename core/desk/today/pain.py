@@ -241,7 +241,7 @@ async def tell_over(visit: Visit, told: ToldPain, _text: str, _group: Group) -> 
         side = before.side if before else None
         said += visit.told(ReviewKept(limit=one, side=side, how="gone", review_on=None))
     await visit.uow.profiles.save(visit.person.id, healed(profile, *over), visit.now)
-    return said if over else visit.told(NothingSpared())
+    return said if over else visit.told(NothingSpared(limits=told.limits))
 
 
 async def version_again(visit: Visit) -> Outcome:

@@ -218,5 +218,11 @@ class FineNow(Said):
     limits: tuple[str, ...]
 
 
+class AtHomeAlready(Said):
+    """They are home again, and were never away as far as anybody knew."""
+
+
 class NothingSpared(Said):
-    """They said that nothing needs sparing."""
+    """They said that nothing needs sparing, or that `limits` are fine, of which nothing was kept."""
+
+    limits: tuple[str, ...] = ()

@@ -98,6 +98,11 @@ def read_quiet(text: str) -> QuietHours | None:
     return QuietHours(start=_evening(*found), end=found[1].at)
 
 
+def names_an_hour(text: str) -> bool:
+    """`Remind me at 6pm`: a time of day, not how long before."""
+    return bool(_clocks(plain(text[:_LONGEST])))
+
+
 def _clocks(words: str) -> list[Clock]:
     """All times of day, in order."""
     spaced = re.sub(r"(?<=\d)\s?-\s?(?=\d)|(?<=[ap]m)\s?-\s?(?=\d)", " to ", words, flags=re.IGNORECASE)

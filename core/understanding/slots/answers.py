@@ -8,7 +8,7 @@ from typing import Final, NamedTuple
 
 from core.understanding.slots.abilities import surely_can
 from core.understanding.slots.body import surely_hurts, surely_sore, surely_weighs, surely_well
-from core.understanding.slots.days import surely_short
+from core.understanding.slots.days import surely_away, surely_short
 from core.understanding.slots.exchanged import surely_came_or_went, surely_went
 from core.understanding.slots.stretch import Stretch
 
@@ -22,6 +22,7 @@ _PLAINLY: Final[Mapping[str, Callable[[Stretch], bool]]] = {
     "can": surely_can,
     "got": surely_came_or_went,
     "has_minutes": surely_short,
+    "leaves_class": surely_away,
 }
 
 

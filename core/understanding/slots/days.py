@@ -9,6 +9,7 @@ from core.scores.ways import Way, way_of
 from core.understanding.marks import Mark
 from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch
+from core.understanding.slots.uses import unaccounted
 
 _TONIGHT = "tonight"
 _DIGITS = re.compile(r"(\d\d)(\d\d)|(?:(\d\d?)\.(\d\d))")
@@ -131,6 +132,12 @@ def _is_timed(stretch: Stretch) -> bool:
 
 def _words_of(stretch: Stretch) -> int:
     return sum(one.kind != "mark" for one in stretch.marked.text.tokens)
+
+
+def surely_away(stretch: Stretch) -> bool:
+    """`Won't make it Saturday`: a day on which they don't come, and nothing else."""
+    named = stretch.marks("day", "short_day", "date")
+    return len(named) == 1 and stretch.means("leave") and not unaccounted("leaves_class", stretch)
 
 
 def in_days(stretch: Stretch) -> int | None:

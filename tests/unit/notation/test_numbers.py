@@ -3,7 +3,8 @@ from decimal import Decimal
 import pytest
 
 from core.measures import MassUnit
-from core.notation.numbers import does_not_know, read_body_mass, read_reps
+from core.notation.numbers import read_body_mass, read_reps
+from core.notation.unknowing import does_not_know
 
 
 @pytest.mark.parametrize(

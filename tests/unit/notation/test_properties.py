@@ -9,10 +9,11 @@ from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
 from core.notation.boards.writing import write_session
-from core.notation.numbers import does_not_know, read_body_mass, read_reps
+from core.notation.numbers import read_body_mass, read_reps
 from core.notation.quantities import NUMBER_WORDS
 from core.notation.scores import read_score
 from core.notation.talk.chat import is_like_a_score, is_like_a_session
+from core.notation.unknowing import does_not_know
 from core.scores.values import SETTLED_BY_YES
 from core.understanding.things import read_things, read_weight
 from tests.strategies import any_text, sessions

@@ -45,7 +45,8 @@ def signed_up(said: SignedUp) -> Worded:
 
 @wording("en", SignUpNoted)
 def sign_up_noted(said: SignUpNoted) -> Worded:
-    lines = [fill("You're in: <b>{title}</b>, {when}.", title=said.date.title, when=here(said.date))]
+    head = "You're in already" if said.again else "You're in"
+    lines = [f"{head}: " + fill("<b>{title}</b>, {when}.", title=said.date.title, when=here(said.date))]
     if said.remind_at is not None:
         lines.append(fill("I'll remind you {when}.", when=moment_beside(said.remind_at, said.date.starts)))
     elif said.date.link:
@@ -56,7 +57,12 @@ def sign_up_noted(said: SignUpNoted) -> Worded:
 
 @wording("en", SignUpDropped)
 def sign_up_dropped(said: SignUpDropped) -> Worded:
-    text = fill("OK, you're not in for {title}, {when}.", title=said.date.title, when=short(said.date.starts))
+    text = (
+        "You weren't down for {title}, {when}: all settled."
+        if said.again
+        else "OK, you're not in for {title}, {when}."
+    )
+    text = fill(text, title=said.date.title, when=short(said.date.starts))
     return Worded(text, (come_row(said.date),))
 
 
@@ -105,9 +111,12 @@ def attendance_noted(said: AttendanceNoted) -> Worded:
     )
 
 
+BY_THE_CLOCK = "I can't ring at a time of its own, only so long before a class: an alarm on your phone does that best.\n\n"
+
+
 @wording("en", MyReminders)
 def my_reminders(said: MyReminders) -> Worded:
-    head = "Saved. " if said.saved else ""
+    head = "Saved. " if said.saved else BY_THE_CLOCK if said.by_the_clock else ""
     own = "your clock" if said.own_zone else "your group's clock"
     lines = [
         f"{head}I remind you of classes you've signed up for <b>{lead_words(said.lead_minutes)}</b>.",

@@ -10,6 +10,7 @@ from core.desk.today.says import (
     AskHurt,
     AskPart,
     AskWhere,
+    AtHomeAlready,
     EffortNoted,
     FineNow,
     HurtNoted,
@@ -98,5 +99,13 @@ def fine_now(said: FineNow) -> Worded:
 
 
 @wording("en", NothingSpared)
-def nothing_spared(_: NothingSpared) -> Worded:
-    return Worded("Good. Then nothing changes.")
+def nothing_spared(said: NothingSpared) -> Worded:
+    if not said.limits:
+        return Worded("Good. Then nothing changes.")
+    what = limit_names(said.limits, {}).replace("sore ", "")
+    return Worded(fill("Good to hear about your {what}: I leave nothing out for it.", what=what))
+
+
+@wording("en", AtHomeAlready)
+def at_home_already(_: AtHomeAlready) -> Worded:
+    return Worded("Welcome home! I go by what you have there.")
