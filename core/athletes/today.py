@@ -82,6 +82,8 @@ def _same_thing(one: Different, other: Different) -> bool:
         return one.sore == other.sore
     if one.lacks or other.lacks:
         return one.lacks == other.lacks
+    if one.extra or other.extra:
+        return bool(one.extra and other.extra)
     return _about(one) == _about(other)
 
 
@@ -100,11 +102,13 @@ def _place(counts: tuple[Different, ...]) -> SetName:
 
 
 def _placed(profile: Profile, counts: tuple[Different, ...]) -> Profile:
-    """With the equipment and the space of the place, less what isn't there."""
+    """With the equipment and the space of the place, less what isn't there, and with what else is."""
     place = _place(counts)
     equipment = at(profile, place)
     for one in counts:
         if one.lacks is not None and equipment is not None:
             equipment = without(equipment, one.lacks)
+        if one.extra is not None and equipment is not None and one.extra not in equipment:
+            equipment = (*equipment, one.extra)
     space = next((one.space for one in profile.sets if one.name == place), profile.space)
     return profile.model_copy(update={"equipment": equipment, "space": space})

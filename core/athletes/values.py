@@ -163,7 +163,7 @@ class Today(Value):
 class Different(Value):
     """How the days from `since` (None: from when it was said) up to and with `until` differ.
 
-    One thing is said in each. `lacks`: what isn't there.
+    One thing is said in each. `lacks`: what isn't there; `extra`: what is there besides.
     """
 
     since: date | None = None
@@ -173,6 +173,7 @@ class Different(Value):
     minutes: Minutes | None = None
     place: SetName | None = None
     lacks: Equipment | None = None
+    extra: Equipment | None = None
     ease: EaseOf | None = None
 
 

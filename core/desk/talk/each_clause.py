@@ -22,6 +22,7 @@ from core.notation.talk.common_questions import common_question
 from core.notation.talk.for_coach import read_for_coach
 from core.notation.talk.paces_asked import asked_pace, asks_for_rest, names_treadmill
 from core.notation.talk.privacy import read_privacy_question
+from core.notation.talk.shares_asked import asked_share
 from core.notation.talk.undoing import asks_to_undo
 from core.sessions.values import Session
 from core.understanding.ordering import wanted_in
@@ -53,7 +54,7 @@ _BESIDE_A_SCORE: Final = frozenset(
     {"lost", "got", "remind", "no_reminders", "quiet", "zone", "when_is_class", "class_link", "joins_class"}
     | {"leaves_class", "my_history", "my_progress", "board", "how_to", "back_after", "weighs", "to_coach"}
     | {"elsewhere", "swap", "condition", "can", "how_long"}
-    | {"rests", "pace", "treadmill", "privacy"}
+    | {"rests", "pace", "share", "treadmill", "privacy"}
 )
 
 
@@ -166,6 +167,7 @@ def with_its_score(found: Sequence[Clause]) -> Iterator[Clause]:
 _BY_WORDS: Final[Mapping[str, Callable[[str], object]]] = {
     "to_coach": read_for_coach,
     "pace": asked_pace,
+    "share": asked_share,
     "rests": asks_for_rest,
     "treadmill": names_treadmill,
     "undo": asks_to_undo,

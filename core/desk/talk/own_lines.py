@@ -4,12 +4,11 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Any, Final
 
-from core.athletes.equipment import at
-from core.athletes.values import Equipment
+from core.athletes.today import said
+from core.athletes.values import Different, Equipment
 from core.desk.coached import coached_groups
 from core.desk.joining.entry import held_answer
 from core.desk.outcome import Outcome
-from core.desk.profile.furnishing import keep as keep_things
 from core.desk.talk.acts_told import hurt, lines
 from core.desk.talk.says import NoSwap, OnceYouHaveIt
 from core.desk.talk.scene import Scene, scene_of
@@ -19,7 +18,7 @@ from core.desk.today.unwell import shorter_by
 from core.desk.versions.adjusting import change, change_lines, ease_line, harden_line, keep
 from core.desk.versions.commands import BeShort, ChangeLines, EaseLine, HardenLine
 from core.desk.versions.looking import Looked, current, look
-from core.desk.versions.showing import profile_today, written_at
+from core.desk.versions.showing import profile_today, today_of, written_at
 from core.desk.versions.version import worked_out
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
@@ -28,7 +27,6 @@ from core.scaling.orders import Pin
 from core.scaling.values import Because, Version
 from core.store.records import SessionRecord
 from core.understanding import acts as a
-from core.understanding.equipment_changes import EquipmentChange
 from core.understanding.ordering import Wanted, wanted_in
 
 # A question that isn't one of these may be answered by words about a movement.
@@ -62,47 +60,38 @@ async def as_wanted(visit: Visit, text: str, wanted: Wanted, scene: Scene) -> Ou
     places = places_of(record, shown.version, wanted)
     if len(places) != 1:
         return None
-    return await keep_machines(visit, text) + await done(visit, scene.version, places[0], wanted)
+    return await done(visit, scene.version, places[0], wanted)
 
 
 async def swap(visit: Visit, act: a.Swap, scene: Scene) -> Outcome | None:
-    """What is named is swapped at once; a machine that is named is there from now on; else the line is tapped."""
+    """What is named is swapped at once; else the line is tapped."""
     # What was told before it may have made another version.
     scene = await scene_of(visit, scene.text, scene.replied_to)
     if scene.version is None or scene.record is None:
         return await lines(visit, act, scene)
-    noted = await keep_machines(visit, act.text)
     wanted = Wanted("other", act.movement, act.to)
     record, shown = await current(visit, scene.version)
-    named = act.movement is not None and act.movement != act.to
-    places = places_of(record, shown.version, wanted) if named else ()
+    named = act.to is not None or act.movement is not None
+    places = places_of(record, shown.version, wanted) if named and act.movement != act.to else ()
     if len(places) != 1:
-        return noted + (await lines(visit, act, scene) or Outcome())
-    return noted + await done(visit, scene.version, places[0], wanted)
+        return await lines(visit, act, scene)
+    return await done(visit, scene.version, places[0], wanted)
 
 
-async def keep_machines(visit: Visit, text: str) -> Outcome:
-    """`The bike`, in a question about it, is theirs: nobody asks to use what isn't there."""
-    if not await visit.uow.consents.given(visit.person.id):
-        return Outcome()
-    profile = await visit.profile()
-    there = at(profile, "home") or ()
-    owned = {one.implement for one in there}
-    named = [implement for implement, words in MACHINES.items() if words.search(text)]
-    came = tuple(Equipment(implement=one) for one in named if one not in owned)
-    if not came:
-        return Outcome()
-    return await keep_things(
-        visit, profile, "home", (*there, *came), EquipmentChange(place="home", came=came)
-    )
+# Nobody asks to use what isn't there.
+MACHINES: Final = frozenset({"bike", "rower", "ski machine"})
 
 
-# What is asked about as theirs: not `an erg`, nor `can I bike instead`.
-_THEIRS: Final = r"\b(?:the|my|our)\s+(?:\w+\s+)?"
-MACHINES: Final = {
-    "bike": re.compile(rf"{_THEIRS}(?:bike|bicycle)\b", re.IGNORECASE),
-    "rower": re.compile(rf"{_THEIRS}(?:rower|rowing machine|erg)\b", re.IGNORECASE),
-}
+async def machine_is_there(visit: Visit, record: SessionRecord, to: str | None) -> None:
+    """`Can I row instead?`: today a rower is; whether it is theirs they didn't say."""
+    usual = catalogue().movement(to).variants[0].things if to else ()
+    owned = {one.implement for one in (await profile_today(visit, record)).equipment or ()}
+    extra = [Equipment(implement=one) for one in usual if one in MACHINES and one not in owned]
+    if not extra or not await visit.uow.consents.given(visit.person.id):
+        return
+    today = await today_of(visit, record)
+    profile = said(await visit.profile(), Different(until=today, extra=extra[0]), today)
+    await visit.uow.profiles.save(visit.person.id, profile, visit.now)
 
 
 async def wanted_of(visit: Visit, text: str) -> Wanted | None:
@@ -116,13 +105,16 @@ async def wanted_of(visit: Visit, text: str) -> Wanted | None:
 def places_of(record: SessionRecord, version: Version, wanted: Wanted) -> Sequence[int]:
     """The lines that are meant: of what is named, else of what is called like it, else like what shall come."""
     lines = list(enumerate(version.spots, 1))
+    pattern = catalogue().movement(wanted.to).pattern if wanted.to else None
+    alike = [place for place, (_, one) in lines if catalogue().movement(one.movement).pattern is pattern]
     if wanted.movement is None:
-        pattern = catalogue().movement(wanted.to).pattern if wanted.to else None
-        return [place for place, (_, one) in lines if catalogue().movement(one.movement).pattern is pattern]
+        return alike
     shown = [place for place, (_, one) in lines if one.movement == wanted.movement]
     written = [place for place, (spot, _) in lines if written_at(record.session, spot) == wanted.movement]
     called = wanted.movement.split()[-1]
-    return shown or written or [place for place, (_, one) in lines if one.movement.split()[-1] == called]
+    like = [place for place, (_, one) in lines if one.movement.split()[-1] == called]
+    # `No rower here, bike ok?` where nothing is rowed.
+    return shown or written or like or alike
 
 
 async def done(visit: Visit, version: int, place: int, wanted: Wanted) -> Outcome:
@@ -131,6 +123,7 @@ async def done(visit: Visit, version: int, place: int, wanted: Wanted) -> Outcom
     if wanted.step == "harder":
         return await harden_line(visit, HardenLine(version=version, place=place, cause="too-easy"))
     looked = await look(visit, version, place)
+    await machine_is_there(visit, looked.record, wanted.to)
     cause = "weather" if wanted.weather else "so" if wanted.step in _PINS else "swap"
     asked = _PINS.get(wanted.step) or (
         {"movement": wanted.to} if wanted.to else {"without": looked.line.movement}

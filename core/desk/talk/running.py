@@ -1,4 +1,6 @@
-"""What runners and beginners ask of the work itself: a pace, and whether one rests between."""
+"""What runners, lifters and beginners ask of the work itself: a pace, a share of a best, whether one rests between."""
+
+from decimal import Decimal
 
 from core.ability.whole_body import pace_of
 from core.athletes.values import Evidence
@@ -7,7 +9,7 @@ from core.desk.outcome import Outcome
 from core.desk.profile.abilities import keep_shown
 from core.desk.talk.asked import keeps
 from core.desk.talk.not_got import word_for_coach
-from core.desk.talk.says import DoneOtherwise, PaceTold, RestsTold, RunReckoned, RunsOnTreadmill
+from core.desk.talk.says import DoneOtherwise, PaceTold, RestsTold, RunReckoned, RunsOnTreadmill, ShareTold
 from core.desk.talk.scene import scene_of
 from core.desk.talk.together import as_one
 from core.desk.visit import Visit
@@ -21,6 +23,7 @@ from core.notation.talk.paces_asked import (
     told_best,
     told_run,
 )
+from core.notation.talk.shares_asked import asked_share
 from core.sessions.values import Session
 
 # Run more often than so in one session, a line's distance is what nobody writes (estimate).
@@ -34,10 +37,41 @@ async def as_work_question(visit: Visit, text: str, replied_to: int | None) -> O
     if names_treadmill(text):
         return visit.told(RunsOnTreadmill())
     return (
-        await of_runs_asked(visit, text)
+        await of_share_asked(visit, text, replied_to)
+        or await of_runs_asked(visit, text)
         or await of_runs_told(visit, text, replied_to)
         or await of_rest(visit, text, replied_to)
     )
+
+
+async def of_share_asked(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    """`80 %`: in kilos, where they told the best that it is of; else of what, and that it be told."""
+    asked = asked_share(text)
+    if asked is None or not visit.private or await coached_groups(visit):
+        return None
+    scene = await scene_of(visit, text, replied_to)
+    movement = asked.movement or (lifted_in(scene.record.session) if scene.record else None)
+    told = [one for _, one in await visit.uow.profiles.told(visit.person.id)]
+    shown = [one for one in told if one.movement == movement and one.load_kg and one.reps]
+    best = max(shown, key=once_kg, default=None)
+    share = ShareTold(percent=asked.percent, movement=movement, units=(await visit.profile()).units)
+    if best is None:
+        return visit.told(share)
+    return visit.told(
+        share.model_copy(update={"best_kg": Decimal(round(once_kg(best), 1)), "reps": round(best.reps or 1)})
+    )
+
+
+def once_kg(shown: Evidence) -> float:
+    """What goes once where so many repetitions went: Epley (1985)."""
+    reps = float(shown.reps or 1)
+    return float(shown.load_kg or 0) * (1 if reps <= 1 else 1 + reps / 30)
+
+
+def lifted_in(session: Session) -> str | None:
+    """The one lift of it whose load is a share of a best, or else is open."""
+    found = {line.movement for block in session.blocks for line in block.lines if line.load_rule is not None}
+    return found.pop() if len(found) == 1 else None
 
 
 async def of_runs_asked(visit: Visit, text: str) -> Outcome | None:

@@ -1,11 +1,13 @@
 """What is said back to words: several things as one, what was left over or not understood, words for the coach."""
 
 from datetime import date
+from decimal import Decimal
 from typing import Literal
 
 from core.desk.commands import Command
 from core.desk.outcome import Said
 from core.forecast.values import Outlook
+from core.measures import MassUnit
 from core.notation.talk.common_questions import Topic
 from core.notation.talk.intentions import Intention
 from core.sessions.values import Session
@@ -194,6 +196,19 @@ class HowTheyJoin(Said):
     """To a coach who tells of a newcomer: how people join these groups."""
 
     groups: tuple[str, ...]
+
+
+class ShareTold(Said):
+    """`percent` of what somebody lifts once: of `best_kg`, None where nobody knows it yet; `reps` it was shown with.
+
+    `movement`: None where no lift is meant.
+    """
+
+    percent: int
+    movement: str | None
+    units: MassUnit
+    best_kg: Decimal | None = None
+    reps: int = 1
 
 
 class PaceTold(Said):

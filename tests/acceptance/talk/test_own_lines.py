@@ -24,9 +24,15 @@ async def test_another_movement_takes_the_place_of_the_one_that_is_named(crew, i
     assert "squat" in (await ilse.hears("Changed:")).text
 
 
-async def test_what_isnt_there_is_not_put_in(crew, ilse):
+async def test_a_machine_that_is_asked_for_is_there_today(crew, ilse):
     await ilse.says("can i use an erg instead of the run?")
-    await ilse.hears("I can't give you rows for it")
+    changed = await ilse.hears("Changed: 250 m row")
+    assert "Today: with the rowing machine" in changed.text
+
+
+async def test_what_isnt_there_is_not_put_in(crew, ilse):
+    await ilse.says("can i do bench press instead of the push-ups?")
+    await ilse.hears("I can't give you bench presses for it")
 
 
 async def test_shorter_is_shorter_at_once(crew, ilse):

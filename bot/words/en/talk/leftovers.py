@@ -326,7 +326,7 @@ def no_swap(said: NoSwap) -> Worded:
     what = plural(said.to) if said.to else "anything else"
     text = fill(
         "I can't give you {what} for it: it isn't safe with what you told me, or you don't have what it takes. If you do, "
-        "tell me, like <i>I have a rower today</i>.",
+        "tell me, like <i>I have a bench today</i>.",
         what=what,
     )
     return Worded(text, ((Button("Change a line", ChangeLines(version=said.version)),),))

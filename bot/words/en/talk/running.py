@@ -1,9 +1,12 @@
 """Words for whoever asks for a pace, or whether one rests between."""
 
+from decimal import Decimal
+
 from bot.words.en.versions.version import part_words
 from bot.words.text import bullets, escape, fill
 from bot.words.wording import Worded, wording
-from core.desk.talk.says import PaceTold, RestsTold, RunReckoned
+from core.desk.talk.says import PaceTold, RestsTold, RunReckoned, ShareTold
+from core.measures import MassUnit, in_words
 from core.sessions.values import Block, BlockKind, Format
 
 _KM, _MILE = 1000.0, 1609.344
@@ -51,6 +54,34 @@ def run_reckoned(said: RunReckoned) -> Worded:
             pace=clock(said.seconds / said.metres * _KM),
         )
     )
+
+
+@wording("en", ShareTold)
+def share_told(said: ShareTold) -> Worded:
+    share = f"{said.percent} %"
+    if said.movement is None:
+        text = (
+            "{share} of what? On a board it is of the most you lift once. Tell me which lift and your best, like <i>my best back "
+            "squat is 100 kg</i>, and I work it out."
+        )
+        return Worded(fill(text, share=share))
+    if said.best_kg is None:
+        text = (
+            "{share} is of the most you lift once, and your best {lift} I don't know yet. Tell me, like <i>my best {lift} is "
+            "{example}</i>, and I work it out. Till then: a weight that leaves you two or three good ones at the end."
+        )
+        example = "150 lb" if said.units is MassUnit.LB else "60 kg"
+        return Worded(fill(text, share=share, lift=said.movement, example=example))
+    kilos = said.best_kg * said.percent / 100
+    worked = "" if said.reps == 1 else f", reckoned from your {said.reps} in a row"
+    text = "{share} of your best {lift}, {best}{worked}, is <b>{load}</b>. Take the nearest that you can load; if your version says less, go by that."
+    best, load = in_words(said.best_kg, said.units), in_words(nearest(kilos), said.units)
+    return Worded(fill(text, share=share, lift=said.movement, best=best, worked=worked, load=load))
+
+
+def nearest(kilos: Decimal) -> Decimal:
+    """To half a kilo: nobody loads finer."""
+    return (kilos * 2).to_integral_value() / 2
 
 
 def far(metres: float) -> str:

@@ -232,8 +232,8 @@ def different_words(one: Different) -> str:
         return SET_NAMES[one.place]
     if one.ease:
         return EASES[one.ease]
-    if one.lacks:
-        return f"without the {label_of_thing(one.lacks)}"
+    if thing := one.lacks or one.extra:
+        return f"{'without' if one.lacks else 'with'} the {label_of_thing(thing)}"
     return "sore all over" if one.sore == "all over" else f"sore {one.sore}"
 
 
