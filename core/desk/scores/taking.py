@@ -200,11 +200,22 @@ async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> 
     if part in asked.among:
         await visit.uow.questions.close(visit.chat)
         return await claim_score(visit, replace(claim, block=part), refs["text"])
-    again = await read_for(visit, claim, text)
+    text, again = await with_words_before(
+        visit, claim, refs.get("text", "") if asked.score is None else "", text
+    )
     if refs.get("text") and not again.sure and again.doubt in NO_SCORE and asked.doubt in NO_SCORE:
         return await ask_once_more(visit, claim, asked, refs)
     await visit.uow.questions.close(visit.chat)
     return await claim_score(visit, replace(claim, told_in=None), text)
+
+
+async def with_words_before(visit: Visit, claim: Claim, before: str, text: str) -> tuple[str, ReadScore]:
+    """`DNF`, and then `only 3 of 5`; `skipped the runs`, and then a time: what told no score alone stays with it."""
+    alone = await read_for(visit, claim, text)
+    both = f"{before}, {text}"
+    read = await read_for(visit, claim, both) if before else alone
+    less = read.score is not None and read.score.scaled
+    return (both, read) if read.sure and (less or not alone.sure) else (text, alone)
 
 
 async def ask_the_same(visit: Visit, claim: Claim, asked: ReadScore, text: str) -> Outcome:

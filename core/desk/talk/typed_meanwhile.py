@@ -13,6 +13,7 @@ from core.desk.versions.version import post_meant, session_meant
 from core.desk.visit import Visit
 from core.notation.part_labels import find_part
 from core.notation.scores import read_score
+from core.notation.scores.lighter import says_less
 from core.notation.talk.ages import age_told, read_age
 from core.notation.talk.chat import is_beside_a_score, is_like_a_score
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
@@ -42,7 +43,7 @@ def is_said_of_score(asked: OfScore, text: str, person: int) -> bool:
         return False
     if asked.athlete not in {None, person}:
         return is_like_a_score(text) or find_part(text) is not None
-    tells = _NUMBER.search(text) or is_like_a_score(text) or is_new_to_it(text)
+    tells = _NUMBER.search(text) or is_like_a_score(text) or is_new_to_it(text) or says_less(text)
     return not is_beside_a_score(text) and bool(tells)
 
 

@@ -18,6 +18,7 @@ from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.notation.body.complaints import read_complaint
 from core.notation.body.felt import (
+    counts_some_of,
     effort_beside,
     effort_told_first,
     read_effort,
@@ -68,7 +69,12 @@ async def is_named(visit: Visit, text: str) -> bool:
         return True
     question = await visit.uow.questions.open_in(visit.chat)
     says_felt = re.search(r"\bfe(?:lt|els?)\b", text.casefold())
-    if question is None or question.kind != "score" or (is_like_a_score(text) and not says_felt):
+    if (
+        question is None
+        or question.kind != "score"
+        or (is_like_a_score(text) and not says_felt)
+        or counts_some_of(text)
+    ):
         return False
     told = understand(Message(text=text), Context(question="effort"))
     names = {act.act for act in told.acts} - BESIDE

@@ -27,7 +27,7 @@ from core.desk.today.pain import joints, spared, stage_told
 from core.desk.today.says import FineNow
 from core.desk.versions.in_a_row import keep_ability, tell_ability_in_words
 from core.desk.versions.kept import answer_kept, must_still_ask
-from core.desk.versions.says import AskWeight, Understood
+from core.desk.versions.says import AskWeight, ThingLeftOut, Understood
 from core.desk.versions.version import ask, my_version
 from core.desk.visit import Visit
 from core.measures import MassUnit
@@ -307,7 +307,8 @@ async def tell_weight(visit: Visit, refs: Mapping[str, Any], text: str) -> Outco
     have = [Equipment.model_validate(one) for one in refs["have"]]
     read = read_weight(text, things[0], MassUnit(refs["units"]))
     if read is None and does_not_know(text):
-        return await next_weight(visit, refs, things[1:], have, "")
+        left_out = visit.told(ThingLeftOut(thing=things[0]))
+        return left_out + await next_weight(visit, refs, things[1:], have, "")
     if read is None:
         return await ask_weight(visit, refs["session"], things, have, again=True)
     return await next_weight(visit, refs, things[1:], [*have, *read], text)

@@ -59,6 +59,12 @@ class AskWeight(Said):
     again: bool = False
 
 
+class ThingLeftOut(Said):
+    """They can't tell how heavy it is."""
+
+    thing: Equipment
+
+
 class AskAbout(Said):
     """The next question this session needs. `again`: the last answer could not be read.
 

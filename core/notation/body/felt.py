@@ -14,6 +14,7 @@ _LONGEST: Final = 80
 _LONGEST_WITH_MORE: Final = 300
 _MOST: Final = 10
 _OF_TEN: Final = re.compile(r"\s?(?:/|out of|of)\s?10\b")
+_OF_OTHERS: Final = re.compile(r"\b[0-9]{1,2} (?:out )?of (?:the |all )?(?!10\b)[0-9]{1,3}\b")
 _BARE: Final = re.compile(r"^\W*(?:an? |about |around |maybe |like |say |i'?d say )*([1-9]|10)\W*$")
 _SPELLED: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 # A number, and then what it was like: `9, felt awful`, `8 today, the burpees`; not `9 rounds`, not `5 push-ups short`.
@@ -85,6 +86,11 @@ def effort_beside(text: str) -> int | None:
     """`10+12 rpe 8`: how hard it was, named as such beside something else; None where it isn't."""
     found = _BESIDE.search(plain(text).casefold())
     return int(found["n"] or found["m"]) if found else None
+
+
+def counts_some_of(text: str) -> bool:
+    """`Only 3 of 5`: so many of what there was, and no effort, which is out of ten."""
+    return _OF_OTHERS.search(plain(text[:_LONGEST_WITH_MORE])) is not None
 
 
 def says_that_was_all(text: str) -> bool:

@@ -69,8 +69,8 @@ def medicines_in(text: str) -> ToldMedicines | None:
     taken = [one for one in named if not _ASKS.search(one) or _TAKES.search(one.casefold())]
     rest = " ".join(one for one in clauses if one not in named)
     return ToldMedicines(
-        _known(chain.from_iterable(named.values())),
-        _known(chain.from_iterable(named[one] for one in taken)),
+        _known(chain.from_iterable(named.values()), text),
+        _known(chain.from_iterable(named[one] for one in taken), text),
         " ".join(named),
         rest.strip(" ,;"),
     )
@@ -99,10 +99,22 @@ def _given_up_in(clause: str) -> tuple[Medicine, ...]:
     )
 
 
-def _known(kinds: Iterable[Medicine]) -> tuple[Medicine, ...]:
-    """Each once; what has no name only where nothing has one."""
+def _known(kinds: Iterable[Medicine], beside: str = "") -> tuple[Medicine, ...]:
+    """Each once; what has no name only where nothing has one, and by what it is for, if that stands `beside` it."""
     named = tuple(dict.fromkeys(kinds))
-    return tuple(one for one in named if one != "unknown") or named
+    meant = tuple(one for one in named if one != "unknown")
+    return meant or (_taken_for(beside) if named else ()) or named
+
+
+def _taken_for(words: str) -> tuple[Medicine, ...]:
+    """`High blood pressure, I take tablets`."""
+    said = plain(words).casefold()
+    of = {kind: cast("list[str]", one.get("of", [])) for kind, one in _table().items()}
+    return tuple(
+        cast("Medicine", kind)
+        for kind, names in of.items()
+        if any(re.search(rf"\b{re.escape(name)}\b", said) for name in names)
+    )
 
 
 def _named(clause: str) -> tuple[Medicine, ...]:

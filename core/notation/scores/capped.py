@@ -8,7 +8,7 @@ from core.measures import MassUnit
 from core.notation.scores import asking
 from core.notation.scores.lines_told import first_named, line_called, named_lines, total
 from core.notation.scores.numbers import Number
-from core.notation.scores.round_counts import rounds_score
+from core.notation.scores.round_counts import ALL_BUT, rounds_score, so_many_left
 from core.notation.scores.rounds import read_rounds
 from core.notation.scores.said import Told
 from core.notation.scores.wording import says
@@ -19,6 +19,7 @@ from core.sessions.values import Block, Line
 CAPPED: Final = says("capped")
 MADE_IT: Final = says("made_it")
 _MINUTE_S: Final = 60
+_ALL_BUT_ROUNDS: Final = re.compile(rf"{ALL_BUT.pattern}\s?(?:rounds?|rds?|sets?|laps?)\b")
 _DONE: Final = re.compile(r"\b(?:got|made it|was|finished|done|did|stopped|up)\b|\bat\b|\bon\b")
 
 _STOPPED: Final = re.compile(
@@ -61,29 +62,39 @@ def not_finished(
         and ((within and block.cap_s) or (block.cap_s is None and not said.has(_STOPPED)))
         and not left
     ):
-        rounds = fewer[0]
-        return asking.stopped_after(rounds_done(rounds.whole, 0, block), rounds.whole, 0)
+        return asking.stopped_after(rounds_done(fewer[0], 0, block), fewer[0], 0)
     return _how_far(said, block, unit) or asking.how_far(capped_score(None, block))
 
 
-def _fewer_rounds(said: Told, block: Block) -> tuple[Number, ...]:
+def _fewer_rounds(said: Told, block: Block) -> tuple[int, ...]:
     """`after round 3` tells of what was done, and of when a knee was felt too."""
     if block.scheme or block.partial:
         return ()
     told = [one for one in said.of("rounds") if one.value < (block.rounds or 1)]
-    return tuple(
-        one for one in told if not one.text.startswith("after") or said.has(_STOPPED) or said.has(CAPPED)
+    fewer = (
+        one.whole
+        for one in told
+        if not one.text.startswith("after") or said.has(_STOPPED) or said.has(CAPPED)
     )
+    return (*fewer, *_of_all_rounds(said, block))
+
+
+def _of_all_rounds(said: Told, block: Block) -> tuple[int, ...]:
+    """`3 of 5`, `all but the last round`, of as many rounds as are written."""
+    every = block.rounds or 1
+    but = _ALL_BUT_ROUNDS.search(said.words)
+    done = [one.whole for one in said.of("of") if one.second == every]
+    done += [every - so_many_left(but)] if but else []
+    return tuple(one for one in done if 0 < one < every)
 
 
 def _how_far(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
     whole = reps_in_all(block)
-    if done := _left(said, block, whole):
-        return _capped(done, block, whole)
-    if (of_line := _of_line(said, block)) is not None:
-        return _capped(of_line, block, whole)
-    if (rung := _reached(said, block)) is not None:
-        return _capped(rung, block, whole)
+    for reader in (_left, _of_line, _reached):
+        if (reps := reader(said, block)) is not None:
+            return _capped(reps, block, whole)
+    if fewer := not (block.scheme or block.partial) and _of_all_rounds(said, block):
+        return ReadScore(score=rounds_done(fewer[0], 0, block), sure=True)
     if said.of("rounds") or said.added:
         return _after_rounds(said, block, unit)
     told = [*said.of("reps", "cal", "bare"), *(one for one in said.numbers if said.is_said(one, "cap"))]
@@ -114,9 +125,9 @@ def _capped(reps: int, block: Block, whole: int | None) -> ReadScore:
     return ReadScore(score=capped_score(reps, block), sure=True)
 
 
-def _left(said: Told, block: Block, whole: int | None) -> int | None:
+def _left(said: Told, block: Block) -> int | None:
     """What was left, told in repetitions or in rounds, away from all there was."""
-    left = said.of("left", "short")
+    left, whole = said.of("left", "short"), reps_in_all(block)
     if not left or whole is None:
         return None
     unit = left[-1].unit

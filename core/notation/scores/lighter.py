@@ -14,6 +14,7 @@ from core.notation.scores.loads import lightest
 from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
 from core.notation.scores.wording import says
+from core.notation.text import plain
 from core.scores.values import Score
 from core.scores.ways import Way, way_of
 from core.sessions.counting import reps_in_round
@@ -65,6 +66,14 @@ def is_lighter(said: Told, score: Score, block: Block, unit: MassUnit) -> bool:
         or _is_less(said, score, block)
         or _is_easier(said, block)
         or _does_another(said, block)
+    )
+
+
+def says_less(text: str) -> bool:
+    """Whether words tell that less was done, of whatever session: `skipped the runs`, `all but the last round`."""
+    words = plain(text).lower()
+    return any(
+        shape.search(words) for shape in (_SAYS, _WALKED, _FEWER_ROUNDS, _SO_MANY_OF, _LEFT_ANYTHING_OUT)
     )
 
 
@@ -129,9 +138,12 @@ def _climbs_less(words: str, block: Block) -> bool:
     return any(len(one) == len(block.scheme) and sum(one) < sum(block.scheme) for one in ladders)
 
 
-# Before a line of which nothing was done.
-_NONE_OF: Final = re.compile(
-    r"\b(?:without|no|skipped|skipping|left out|dropped) (?:(?:the|all|any|every|last|my) ){0,2}$"
+_LEFT_OUT: Final = says("left_out")
+_LEFT_ANYTHING_OUT: Final = re.compile(_LEFT_OUT.pattern.removesuffix("$"))
+_A_ROUND: Final = says("a_round")
+_FEWER_ROUNDS: Final = says("fewer_rounds")
+_SO_MANY_OF: Final = re.compile(
+    r"(?<![0-9.:])(?P<n>[0-9]{1,2}) (?:out )?of (?:the |all )?(?P<all>[0-9]{1,2})(?![0-9.:])"
 )
 # Of each round, and not as far as somebody got in the last.
 _OF_EACH: Final = re.compile(r"^\W*(?:each|every|per|a) (?:round|time|set)|^\W*each\b")
@@ -139,9 +151,20 @@ _HALF_OF: Final = re.compile(r"\bhalf (?:of )?(?:the|my|all) (?:the )?$")
 
 
 def _leaves_out(said: Told, block: Block) -> bool:
+    """A line, or rounds where it is written how many: `all but the burpees`, `3 of 5`, `missed the last round`."""
     return any(
-        _NONE_OF.search(said.words[: one.start]) or _HALF_OF.search(said.words[: one.start])
+        _LEFT_OUT.search(said.words[: one.start]) or _HALF_OF.search(said.words[: one.start])
         for one in named_lines(said.words, block)
+    ) or (bool(block.rounds) and _does_fewer_rounds(said.words, block.rounds or 0))
+
+
+def _does_fewer_rounds(words: str, rounds: int) -> bool:
+    fewer = any(int(one["n"]) < int(one["all"]) == rounds for one in _SO_MANY_OF.finditer(words))
+    starts = (one.start() for one in re.finditer(r"(?<=\s)\S", words))
+    return (
+        fewer
+        or _FEWER_ROUNDS.search(words) is not None
+        or any(_A_ROUND.match(words[at:]) and _LEFT_OUT.search(words[:at]) for at in starts)
     )
 
 

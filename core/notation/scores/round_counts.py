@@ -1,15 +1,26 @@
 """A score in whole rounds and repetitions, and whether a round has as many as are told."""
 
+import re
 from typing import Final
 
 from core.measures import AmountUnit
+from core.notation.quantities import NUMBER_WORDS
 from core.notation.scores import asking
 from core.notation.scores.lines_told import count_of, in_a_round
+from core.notation.scores.wording import says
 from core.scores.values import ReadScore, Score
 from core.sessions.values import Block
 
+# Of as many rounds or intervals as are written.
+ALL_BUT: Final = says("all_but")
 # Nobody tells how far they ran more exactly.
 _TENS_OF_METRES: Final = 10
+
+
+def so_many_left(but: re.Match[str]) -> int:
+    """How many weren't done, by a match of `ALL_BUT`: one, where no number is told."""
+    left = but["n"] or "one"
+    return int(left) if left.isdigit() else NUMBER_WORDS[left]
 
 
 def rounds_score(rounds: int, reps: int, block: Block) -> Score:

@@ -20,6 +20,7 @@ from core.notation.scores.each import (
     times_of,
 )
 from core.notation.scores.numbers import Number
+from core.notation.scores.round_counts import ALL_BUT, so_many_left
 from core.notation.scores.said import Told
 from core.notation.scores.times import MINUTE_S, bare_times, dotted
 from core.scores.values import ReadScore, Score
@@ -150,4 +151,6 @@ def _how_many(said: Told, every: int) -> int | None:
         and (re.match(r"\s?of them\b", said.behind(bare[0])) or said.has(ALL) or said.has(_DID))
     ):
         return bare[0].whole
+    if but := ALL_BUT.search(said.words):
+        return every - so_many_left(but)
     return every if not bare and not said.of("left", "turn") and said.has(ALL) else None

@@ -61,7 +61,7 @@ _TALK = re.compile(
 )
 _ASKS = re.compile(
     r"^\W*(?:(?:hi|hey|so|and|but|ok|sorry|wait)\W+)*(?:what(?:'?s)?|when|where|which|who|how|why|can|could|should|shall"
-    r"|may|will|would|is|are|am|do|does|did|was)\s"
+    r"|may|will|would|is|are|am|do|does|was|did(?=\s(?:i|we|you|he|she|they|it|that|this|any\w+|some\w+)\b))\s"
 )
 _TO_DO = re.compile(
     r"(?:^|[\s,;:*\-])[0-9]{1,4}(?:\s?[x\-/]\s?[0-9]{1,4})?(?:\s?(?:/side|kg|lb|m|s|cal))?\s+(?!rounds?\b"

@@ -12,6 +12,7 @@ from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 
 _TELLING: Final = ("load", "distance", "clock", "span", "reps", "number", "range", "times")
+_MINUTE_S, _FAR_M = 60.0, 1000.0
 _MOST_REPS: Final = 1000
 _HEAVIEST_KG: Final = 500
 # More in a row with a load are a slip, or two numbers (estimate).
@@ -85,7 +86,10 @@ def _tells_their_pace(stretch: Stretch) -> bool:
 
 def _of_a_run(stretch: Stretch, named: Sequence[Mark]) -> tuple[Quantity, ...]:
     """A distance and its time, where what is named goes nowhere: `12 pull-ups, 5k 22:30`, `10k in 48. hate burpees`."""
-    distances, times = stretch.quantities("distance"), stretch.quantities("clock", "span")
+    distances = stretch.quantities("distance")
+    times = stretch.quantities("clock", "span") or [
+        one for one in stretch.quantities("number") if _is_in_so_many(stretch, one, distances)
+    ]
     if len(distances) != 1 or not times or not named or any(_goes(_movement(mark)) for mark in named):
         return ()
     return distances[0], min(times, key=lambda one: abs(one.start - distances[0].start))
@@ -233,6 +237,8 @@ def _one(
         yield "distance_m", one.value
     elif one.kind in {"clock", "span"}:
         yield "seconds", one.value
+    elif _is_in_so_many(stretch, one, beside):
+        yield "seconds", one.value * _MINUTE_S
     elif one.kind == "times":
         squat = movement in _LOADED and _is_said_bare(stretch, _named(stretch))
         yield from _times(stretch, one, is_lift=is_lift, squat=squat)
@@ -244,6 +250,12 @@ def _one(
         yield "load_kg", in_kg(one.value, units)
     elif one.value <= _MOST_REPS:
         yield "reps", int(one.low if one.kind == "range" and one.low is not None else one.value)
+
+
+def _is_in_so_many(stretch: Stretch, one: Quantity, beside: Sequence[Quantity]) -> bool:
+    """Minutes, of a distance that takes some: `10k in 45`."""
+    is_far = any(n.kind == "distance" and n.value >= _FAR_M for n in beside)
+    return is_far and one.kind == "number" and stretch.word(one.start - 1) == "in"
 
 
 def _times(stretch: Stretch, one: Quantity, *, is_lift: bool, squat: bool) -> Iterator[tuple[str, Any]]:

@@ -1,5 +1,7 @@
 """What a newcomer has to train with: typed, ticked, weighed or not; and what they tell beside a yes."""
 
+import pytest
+
 from tests.acceptance.people import start_link
 
 
@@ -40,7 +42,7 @@ async def test_a_thing_without_a_weight_is_asked_about(crew, ilse, posted):
     await ilse.hears("What do you have")
     await ilse.says("a kettlebell and a chair")
     await ilse.hears("How heavy is the kettlebell")
-    await ilse.says("dunno")
+    await ilse.says("as heavy as a dog")
     await ilse.hears("I didn't get that")
     await ilse.says("16")
     await ilse.hears("a kettlebell of 16 kg")
@@ -54,6 +56,17 @@ async def test_what_nobody_can_weigh_is_left_out(crew, ilse, posted):
     await ilse.presses("I can't tell")
     noted = await ilse.hears("I've noted")
     assert "kettlebell" not in noted.text
+
+
+@pytest.mark.parametrize("words", ["dunno", "couldn't tell you", "beats me, sorry"])
+async def test_whoever_cannot_tell_a_weight_goes_on_without_the_thing(crew, ilse, posted, words):
+    await ilse.presses("My version")
+    await ilse.hears("What do you have")
+    await ilse.says("a kettlebell and a chair")
+    await ilse.hears("How heavy is the kettlebell")
+    await ilse.says(words)
+    await ilse.hears("I leave the kettlebell out for now")
+    await ilse.hears("anything your body needs to spare")
 
 
 async def test_who_can_not_tell_a_number_is_not_asked_twice(crew, ilse, posted):

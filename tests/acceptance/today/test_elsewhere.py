@@ -137,6 +137,6 @@ async def test_who_is_back_home_sooner_says_so(crew, ilse):
     assert "away from home" not in (await ilse.hears("Your version")).text
 
 
-async def test_who_never_was_away_is_back_home_to_no_effect(crew, ilse):
+async def test_who_never_was_away_is_welcome_home_to_no_effect(crew, ilse):
     await ilse.says("I'm back home")
-    await ilse.hears("I didn't get “I'm back home”")
+    await ilse.hears("Welcome home!")

@@ -22,7 +22,7 @@ from core.desk.commands import (
     TickThing,
 )
 from core.desk.reference import catalogue, everything
-from core.desk.versions.says import AnswerKept, AskAbout, AskWeight, Understood
+from core.desk.versions.says import AnswerKept, AskAbout, AskWeight, ThingLeftOut, Understood
 from core.measures import MassUnit, as_marked
 from core.scaling.values import Ask, Question
 
@@ -42,6 +42,13 @@ def ask_weight(said: AskWeight) -> Worded:
     if said.again:
         text = f"I didn't get that. {text}"
     return Worded(text, ((Button("I can't tell, leave it out", LeaveOut(session=said.session)),),))
+
+
+@wording("en", ThingLeftOut)
+def thing_left_out(said: ThingLeftOut) -> Worded:
+    label = catalogue().implement(said.thing.implement).label
+    text = "Then I leave the {label} out for now. Once you know, tell me, like <i>{label} 16 kg</i>."
+    return Worded(fill(text, label=label))
 
 
 @wording("en", AskAbout)
