@@ -207,6 +207,9 @@ async def as_one_act(visit: Visit, text: str, replied_to: int | None) -> Outcome
     acts = matter(told) or told.acts
     if told.unread or not acts or any(act.act not in AT_ONCE for act in acts):
         return None
+    # A coach who won't be there is asked whether the class is off.
+    if any(isinstance(act, a.LeavesClass) for act in acts) and await coached_groups(visit):
+        return None
     if any([await keeps(visit, AT_ONCE[act.act]) for act in acts]):
         return None
     outcome, unread = await carry_out(visit, acts, scene)

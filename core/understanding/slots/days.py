@@ -118,16 +118,15 @@ def surely_short(stretch: Stretch) -> bool:
         one for one in range(stretch.start, stretch.end) if stretch.marked.text.tokens[one].kind != "mark"
     ]
     alone = all(found[0].start <= one < found[0].end for one in words) and len(whole.marks("span")) == 1
-    is_beside = (
-        alone and len(words) < _words_of(whole) and not whole.marks(*_OF_WORK) and not _is_timed(stretch)
-    )
+    is_beside = alone and len(words) < _words_of(whole) and not _is_of_work(whole)
     return is_beside or stretch.marked.means(found[0].start - 1, "only")
 
 
-def _is_timed(stretch: Stretch) -> bool:
-    """Whether so many minutes may be their score."""
-    session = stretch.context.session
-    return session is not None and any(block.scored and way_of(block) is Way.TIME for block in session.blocks)
+def _is_of_work(whole: Stretch) -> bool:
+    """Whether so many minutes may be their score, how long a class takes, or of what else is told."""
+    session = whole.context.session
+    timed = session is not None and any(one.scored and way_of(one) is Way.TIME for one in session.blocks)
+    return timed or bool(whole.marks(*_OF_WORK)) or whole.means("class")
 
 
 def _words_of(stretch: Stretch) -> int:
