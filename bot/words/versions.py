@@ -101,11 +101,13 @@ def _on_sides(line: VersionLine) -> str:
 def _at_their_pace(label: str, line: VersionLine) -> tuple[str, str | None]:
     """What the coach wants easy is called so where it stands in, too: the label and the words that are left beside it.
 
-    A brisk walk is an easy walk then.
+    A brisk walk is an easy walk then, and a walk where the coach wrote no more than that.
     """
+    if label.startswith(BRISK) and _WALK.search(line.written) and not _BRISKLY.search(line.written):
+        label = label.removeprefix(BRISK)
     told = line.notes.split("; ") if line.notes else []
     wanted = EASY in told or EASY in line.written.lower().split()
-    if wanted and label.startswith(BRISK):
+    if wanted and label.removeprefix(BRISK) == WALK:
         left = [one for one in told if one != EASY]
         return f"{EASY} {label.removeprefix(BRISK)}", "; ".join(left) or None
     is_lost = wanted and EASY not in told and not any(word in label.split() for word in (EASY, GENTLY))
@@ -200,7 +202,9 @@ def _filled(label: str, load: str, count: int | None) -> str:
 
 # From so many on nobody counts in seconds.
 WHOLE_MINUTES = range(2, 600)
-BRISK, EASY, GENTLY = "brisk ", "easy", "gently"
+BRISK, WALK, EASY, GENTLY = "brisk ", "walk", "easy", "gently"
+_WALK = re.compile(rf"\b{WALK}(?:ing)?\b", re.IGNORECASE)
+_BRISKLY = re.compile(r"\b(?:brisk|fast|power|quick|strong|hard)", re.IGNORECASE)
 # Shares in percent.
 SHARES = {50: "Half", 67: "About two thirds", 75: "Three quarters"}
 WHY_LESS = {

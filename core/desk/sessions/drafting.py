@@ -254,7 +254,15 @@ async def as_another_time(
         return visit.told(AskWhen(title=record.title, over=moment.astimezone(zone_of(group))))
     if other:
         return visit.told(ask_other_day(record, moment, other, group, visit.now))
-    return await to_post(visit, record, moment)
+    return await at_that_time(visit, record, moment, group)
+
+
+async def at_that_time(visit: Visit, record: SessionRecord, at: datetime, group: Group) -> Outcome:
+    """It goes out then; of a draft with work that nobody would get it is said first."""
+    lost = lost_lines(record, group) if record.state is SessionState.DRAFT else ()
+    return (
+        without(visit, record, lost, int(at.timestamp()) // 60) if lost else await to_post(visit, record, at)
+    )
 
 
 def names_it_by_its_day(text: str) -> bool:

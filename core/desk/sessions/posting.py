@@ -172,9 +172,12 @@ async def post_session(visit: Visit, command: PostSession) -> Outcome:
 
 async def posted(visit: Visit, record: SessionRecord) -> Outcome:
     group = await visit.group(record.group_id)
-    return visit.told(
-        WasPosted(group=group.title, session_id=record.id, title=record.session.title), session=record.id
+    day = record.session.date or today_in(group, visit.now)
+    on_top = next((one for one in own_days(record) if one != day), None)
+    said = WasPosted(
+        group=group.title, session_id=record.id, title=record.session.title, day=day, on_top=on_top
     )
+    return visit.told(said, session=record.id)
 
 
 @admitted

@@ -191,9 +191,13 @@ class NotPosted(Said):
 
 
 class WasPosted(Said):
+    """`day`: the one that it counts for, where `on_top` of it another is written."""
+
     group: str
     session_id: int
     title: str | None = None
+    day: date | None = None
+    on_top: date | None = None
 
 
 class WasDiscarded(Said):

@@ -35,6 +35,10 @@ _LIFTED = re.compile(
     r"^.*(?:\b[0-9]+\s?(?:kgs?|lbs?)\b|[0-9]\s?%|\b[0-9]{1,2}\s?x\s?[0-9]{1,2}\b(?![.,:'\"]|\s?(?:k|km|m|min|s|sec|h)[a-z]*\b)).*$",
     re.MULTILINE,
 )
+# `6 x 400 m`: intervals of nothing that is named are run, whatever else a board holds (common practice, no source).
+_BARE_FAR = re.compile(r"(?<![\w.])[1-9][0-9]?\s?x\s?[1-9][0-9]{2,3}\s?m?\s*(?:$|[,;@(])", re.MULTILINE)
+_WALKED = "brisk-walk"
+_WORKED = re.compile(r"^(?!.*\bwalk).*\b(?:hard|fast|sprints?|all out)\b", re.MULTILINE)
 _SHORTEST_RUN_M = 100
 
 _AT_EASE = Effort(high=EASY)
@@ -59,12 +63,20 @@ def way_of_all(rows: Iterable[Row], lexicon: Lexicon) -> Meaning | None:
     if not ways:
         on_foot = _FAR.search(text) or _JOGGED.search(told)
         return lexicon.exact("run") if on_foot and not found else None
-    if {one.movement for one in ways} == {"run", "walk"}:
+    if _are_run(ways, text):
         return lexicon.exact("run")
     if len({one.movement for one in ways}) > 1:
         return None
     same = len({one.variant for one in ways}) == 1
     return ways[0] if same else lexicon.exact(ways[0].movement)
+
+
+def _are_run(ways: list[Meaning], text: str) -> bool:
+    """Whether nameless work is run though more is named: beside a walk that is hardly the work, or by its distances."""
+    movements = {one.movement for one in ways}
+    walked = {one.variant for one in ways} == {_WALKED}
+    far = (len(movements) > 1 or walked) and _BARE_FAR.search(text)
+    return movements == {"run", "walk"} or bool(far or (walked and _WORKED.search(text)))
 
 
 def is_far(piece: Piece) -> bool:

@@ -28,7 +28,7 @@ _HEADINGS = {
     for kind, names in _KINDS.items()
 }
 _BEHIND = re.compile(
-    r"(?<=[a-z0-9])[\s,;\-]+(?:(?:to|as(?: an?)?|for(?: the| an?)?)\s)?(?:(?P<warm>warm[ \-]?up|w/?u)|cool[ \-]?down"
+    r"(?<=[a-z0-9])[\s,;\-]+(?:(?:to|as(?: an?)?|for(?: the| an?)?)\s)?(?:(?P<warm>warm[ \-]?up|w/?up?)|cool[ \-]?down"
     r"|c/?d|(?:(?<=walk )|(?<=jog )|(?<=easy ))to finish)\b"
     r"(?=[\W_]*$)"
 )

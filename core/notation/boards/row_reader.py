@@ -157,8 +157,9 @@ def _read_sets_of_sets(reading: Reading, strip: Strip) -> None:
 
 
 def _read_behind(reading: Reading, strip: Strip) -> None:
-    """A heading at the end of its row."""
-    if reading.kind is None and (found := heading_behind(strip.text)):
+    """A heading at the end of its row, if only said once more there."""
+    found = heading_behind(strip.text)
+    if found and reading.kind in {None, found[0]}:
         reading.kind = found[0]
         strip.blank(*found[1])
 

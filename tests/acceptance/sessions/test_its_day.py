@@ -57,3 +57,19 @@ async def test_a_second_session_of_a_day_is_said(crew):
     await crew.coach.says("post it tomorrow at 7")
     told = await crew.coach.hears("I'll post “Engine” to Harbour crew on Tuesday, 3 March at 07:00.")
     assert "Another goes out that day too: “Quay day”." in told.text
+
+
+async def test_what_is_posted_on_another_day_than_it_says_is_told_for_which_it_counts(crew):
+    await crew.coach.says("Thursday test\nAMRAP 8\n10 push-ups\n12 sit-ups")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it now")
+    await crew.coach.hears("It says Thursday on top, and counts for today, Monday.")
+
+
+async def test_work_that_nobody_would_get_is_asked_about_before_it_has_its_time(crew):
+    await crew.coach.says("AMRAP 8\n10 push-ups\n10 wobblehops")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it tomorrow at 7")
+    await crew.coach.hears("10 wobblehops”")
+    await crew.coach.presses("Post without them")
+    await crew.coach.hears("on Tuesday, 3 March at 07:00")

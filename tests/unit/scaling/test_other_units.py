@@ -5,10 +5,12 @@ An amount stays itself where one is worth the other; else it is carried by its t
 
 import pytest
 
+from bot.words.versions import what_words
 from core.athletes.values import Space
+from core.measures import MassUnit
 from core.scaling.values import Because
 from tests.unit.scaling.cases import A_MAN, TWELVE_MINUTES, Case
-from tests.unit.scaling.people import NO_RUNNING, athlete, did
+from tests.unit.scaling.people import NO_RUNNING, athlete, did, lines
 
 WORK_AND_REST = "45 s on, 15 s off, 5 rounds\n"
 QUIET = Space(jumping=False)
@@ -286,3 +288,11 @@ def test_the_numbers_of_a_scheme_are_carried_over_too():
         "12-8-4 pull-ups",
         Because.NOT_OWNED,
     ).check()
+
+
+@pytest.mark.parametrize(
+    ("row", "said"), [("5 min walk home", "5 min walk"), ("5 min fast walk", "5 min brisk walk")]
+)
+def test_a_walk_is_called_as_briskly_as_the_coach_wrote_it(row, said):
+    line = lines(f"AMRAP 8\n10 push-ups\n\ncool-down\n{row}", athlete(owns=[]))[-1]
+    assert what_words(line, MassUnit.KG).startswith(said)

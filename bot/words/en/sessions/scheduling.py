@@ -160,4 +160,6 @@ def was_posted(said: WasPosted) -> Worded:
     text = (
         fill("Posted to {group}", group=said.group) + what + ". Everybody can tap for their own version now."
     )
+    if said.on_top and said.day:
+        text += f" It says {said.on_top:%A} on top, and counts for today, {said.day:%A}."
     return Worded(text, ((Button("Withdraw it", WithdrawSession(session=said.session_id)),),))

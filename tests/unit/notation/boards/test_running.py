@@ -306,3 +306,24 @@ def test_rows_that_are_lifted_say_not_how_the_minutes_of_a_warm_up_are_gone():
     read = read_session(board, catalogue())
     assert [one.text for one in read.not_understood] == ["Warm up 10 min"]
     assert [block.kind for block in read.session.blocks] == ["strength", "strength"]
+
+
+@pytest.mark.parametrize(
+    "board",
+    [
+        "15 min easy w/up\n6 x 400 m, rest 90 s\n10 min easy home\n5 min walk",
+        "Warm up 15 min easy w/up\n6 x 400 m, rest 90 s\n12 cal row / 200 m run\n10 min easy home",
+        "12 min easy\n5 x 3 min hard, 90 s easy\n5 min walk home",
+    ],
+)
+def test_easy_minutes_around_intervals_are_run_though_there_is_a_walk_or_a_machine(board):
+    read = read_session(board, catalogue())
+    assert not [one for one in read.not_understood if one.looks_like != "score"]
+    easy = [line for line in read.session.every_line if "easy" in line.written and "hard" not in line.written]
+    assert {(line.movement, line.variant) for line in easy} == {("run", None)}
+
+
+def test_easy_minutes_among_walks_are_walked():
+    board = "10 min easy\n8 x 1 min fast walk / 1 min slow walk\n5 min walk"
+    lines = read_session(board, catalogue()).session.every_line
+    assert {line.variant for line in lines} == {"brisk-walk"}
