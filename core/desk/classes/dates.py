@@ -38,12 +38,22 @@ async def move_in_words(visit: Visit, read: Moved, groups: Sequence[Group]) -> O
         for one, to in places
         if instant(to, one.record.of.zone) > visit.now and to != one.occurrence.local
     ]
+    if read.to_day and not read.days:
+        possible = nearest(possible)
     if not possible:
         return await no_such_date(visit, read.days, groups)
     dates = tuple([await seen_by(visit, one, coach=True) for one, _ in possible])
     moves = zip(possible, dates, strict=True)
     to = tuple((slot_of(to), on_clock(to, one, date.zone)) for (one, to), date in moves)
     return visit.told(AskWhichDate(dates=dates, to=to))
+
+
+def nearest(moves: Sequence[tuple[Meeting, datetime]]) -> list[tuple[Meeting, datetime]]:
+    """Of each class the date that goes the least far: `move the class to thursday` is no word of next week's."""
+    found: dict[int, tuple[Meeting, datetime]] = {}
+    for move in sorted(moves, key=lambda one: abs(one[1] - one[0].occurrence.local)):
+        found.setdefault(move[0].class_id, move)
+    return list(found.values())
 
 
 def moved_to(meeting: Meeting, read: Moved) -> datetime:

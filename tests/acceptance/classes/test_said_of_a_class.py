@@ -25,6 +25,15 @@ async def test_one_date_is_moved_where_it_is_said_of_this_week_only(crew):
     assert "Thu 5 March → Thu 5 March 19:00" in asked.labels[0]
 
 
+async def test_a_class_that_is_moved_to_a_day_is_the_one_nearest_to_it(crew):
+    await read_back(crew, "class wednesdays 18:00, 60 min")
+    await crew.coach.presses("Yes, set it up")
+    await crew.group.hears("There's a live class now")
+    await crew.coach.says("move the class to thursday 19:00")
+    asked = await crew.coach.hears("Move this?")
+    assert asked.labels == ["Wed 4 March → Thu 5 March 19:00", "No, leave it"]
+
+
 async def test_no_class_this_week_is_said_of_the_dates_of_this_week_alone(crew):
     await read_back(crew, "class mondays and thursdays 7.30pm, 45 min")
     await crew.coach.presses("Yes, set it up")
