@@ -399,7 +399,8 @@ def ask_which_score(said: AskWhichScore) -> Worded:
 def choice_words(one: SessionChoice) -> str:
     if one.group:
         return one.group
-    return f"{one.day:%A}: {one.title or f'like {one.like}'}"
+    what = one.title or (f"like {one.like}" if one.like else "without a title")
+    return f"{one.day:%A}: {what}"
 
 
 # Places count on from one list to the next; without a word about it that looks like a mistake.
