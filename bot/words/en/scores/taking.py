@@ -9,7 +9,6 @@ from bot.words.text import escape, fill, listed
 from bot.words.versions import sided
 from bot.words.wording import Button, DoorButton, Row, Worded, in_rows, wording
 from core.athletes.values import Complaint
-from core.desk.coaching.commands import AskWhatCounts
 from core.desk.commands import (
     ChangeAnswer,
     ClaimAsWritten,
@@ -17,7 +16,6 @@ from core.desk.commands import (
     FixScore,
     GiveConsent,
     LeaveScore,
-    LookAtScore,
     MarkScore,
     MeanSession,
     PickScore,
@@ -33,15 +31,12 @@ from core.desk.scores.says import (
     AskWhichGoes,
     AskWhichScore,
     AskWhose,
-    JudgeScores,
     NobodyCalled,
     NoPartForIt,
     NoSuchScore,
     NotForScore,
     OffTheBoard,
-    ScoreCard,
     ScoreEntered,
-    ScoreJudged,
     ScoreLeft,
     ScoreNeedsAge,
     ScoreNeedsConsent,
@@ -53,7 +48,6 @@ from core.desk.scores.says import (
 from core.desk.versions.commands import ReviewLimit
 from core.measures import in_words as load_in_words
 from core.scaling.values import Ask
-from core.scores.values import Mark
 
 WAY_IN = "Shall the next session fit you? Talk to me in private."
 
@@ -246,49 +240,6 @@ def score_needs_age(said: ScoreNeedsAge) -> Worded:
 def score_entered(said: ScoreEntered) -> Worded:
     text = fill("{by} noted your score for you: <b>{text}</b>.", by=said.by, text=said.text)
     return Worded(text, ((Button("Not right", FixScore(score=said.score_id)),),))
-
-
-@wording("en", ScoreJudged)
-def score_judged(said: ScoreJudged) -> Worded:
-    if said.counts:
-        return Worded(fill("Your score {text} counts again, says {by}.", text=said.text, by=said.by))
-    return Worded(
-        fill(
-            "{by} took your score {text} off the board for now. Ask them if that surprises you.",
-            by=said.by,
-            text=said.text,
-        )
-    )
-
-
-@wording("en", JudgeScores)
-def judge_scores(said: JudgeScores) -> Worded:
-    rows = tuple((Button(text[:60], LookAtScore(score=score)),) for score, text in said.scores)
-    counts = (Button("What counts as written", AskWhatCounts(group=said.group)),)
-    return Worded("Tap a score to see its history and decide about it.", (*rows, counts))
-
-
-@wording("en", ScoreCard)
-def score_card(said: ScoreCard) -> Worded:
-    lines = [fill("<b>{name}: {text}</b>", name=said.name, text=said.text)]
-    typed = f"Typed: “{said.typed}”, by" if said.typed else "Told by"
-    lines.append(fill("{typed} {by}.", typed=typed, by=said.by))
-    earlier = [f"“{text}”" for text in said.earlier if text]
-    if earlier:
-        lines.append(fill("Before that: {earlier}.", earlier=listed(earlier)))
-    lines += [
-        fill("{when}: {mark} by {by}", when=f"{at:%-d %B %H:%M}", mark=MARKS[mark], by=by)
-        for mark, by, at in said.markings
-    ]
-    turn = ("Don't count it", "not_counted") if said.counts else ("Count it again", "counts_again")
-    row = (
-        Button("Checked", MarkScore(score=said.score_id, mark="checked")),
-        Button(turn[0], MarkScore(score=said.score_id, mark=turn[1])),
-    )
-    return Worded("\n".join(lines), (row,))
-
-
-MARKS = {Mark.CHECKED: "checked", Mark.NOT_COUNTED: "not counted", Mark.COUNTS_AGAIN: "counts again"}
 
 
 _YOUR: Final = re.compile(r"\byour\b")

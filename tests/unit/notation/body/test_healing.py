@@ -23,6 +23,9 @@ SAID = [
     ("knee is much better, not sore at all", ("knee",), ()),
     ("my back pain is gone", ("low-back",), ()),
     ("the pain in my knee hasn't gone", (), ("knee",)),
+    ("knees fine, shoulder not so good", ("knee",), ("shoulder",)),
+    ("back ok wrist still iffy", ("low-back",), ("wrist",)),
+    ("knee good, back a bit meh", ("knee",), ("low-back",)),
 ]
 
 

@@ -114,3 +114,10 @@ def test_what_is_given_up_is_no_medicine_that_somebody_takes(text: str, kinds: t
 )
 def test_what_is_asked_anothers_or_still_taken_is_not_given_up(text: str):
     assert given_up(text) is None
+
+
+def test_a_medicine_without_a_name_is_by_what_it_is_told_to_be_for():
+    told = medicines_in("yes high blood pressure, i take tablets")
+
+    assert told is not None
+    assert told.taken == ("pressure",)
