@@ -135,7 +135,9 @@ async def as_way_out(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`I was only asking`, `my doctor has cleared me`: what the buttons say, in words."""
     asking, cleared = says_only_asking(text), says_cleared(text)
     profile = await visit.profile()
-    if profile.branch is not Branch.SYMPTOMS:
+    # Whoever was sent to a doctor first has been told to say so here.
+    waits = profile.branch is Branch.DISEASE_INACTIVE and cleared
+    if profile.branch is not Branch.SYMPTOMS and not waits:
         return await keep_cleared(visit, profile) if says_cleared_to_carry(text) else None
     if not (asking or cleared) or await is_asked(visit):
         return None

@@ -64,6 +64,27 @@ async def test_with_symptoms_there_is_no_session_until_cleared(crew, posted):
     await bo.hears("What do you have to train with?")
 
 
+@pytest.mark.parametrize(
+    ("words", "answer"),
+    [
+        ("my doctor said its fine to train", "start again lighter"),
+        ("I'll train when my doctor says it's fine", "no session for you yet"),
+    ],
+)
+async def test_whoever_was_sent_to_a_doctor_first_says_in_words_that_they_are_cleared(
+    crew, posted, words, answer
+):
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await bo.opens(await start_link(crew.group))
+    await consents(bo)
+    await answers_screening(bo, ("Yes", "No", "Yes", "No"))
+    await bo.hears("ask your doctor before you start")
+    await bo.says(words)
+    await bo.says("/today")
+    await bo.hears(answer)
+
+
 async def test_who_is_not_adult_can_not_be_cleared_by_a_press(crew, posted):
     kid = await crew.room.person("Kid")
     await kid.joins(crew.group)
