@@ -19,6 +19,7 @@ from core.notation.boards.headings import (
 )
 from core.notation.boards.reading import Reading
 from core.notation.boards.row_reader import read_row
+from core.notation.calendar.moments import DAY_WORD
 from core.notation.labels.facts import told_by
 from core.notation.names.catalogued import Lexicon, Meaning
 from core.notation.names.spotting import spotted
@@ -34,6 +35,7 @@ _TOLD_BEHIND = {"format", "rounds"}
 _DOSE = re.compile(r"[0-9]\s?(?:x|%|(?:rm|min|mins|s|sec|secs|m|reps|rounds|sets)\b)|@|[0-9]\s?/\s?[0-9]")
 _PARTED = re.compile(r"[-,:;|()!.]+")
 _WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
+_DAY = re.compile(rf"\b{DAY_WORD}\b")
 
 
 @dataclass
@@ -45,6 +47,7 @@ class Title:
     rows: list[str] = field(default_factory=list)
     date: dt.date | None = None
     of_a_week: bool = False
+    headed: int | None = field(default=None, init=False)  # the number of the row whose day was taken off
 
     @property
     def text(self) -> str | None:
@@ -74,6 +77,7 @@ class Title:
             return blanked(row, 0, len(row.text))
         if not self.of_a_week and (end := day(row.text.lower())) and row.text[end:].strip():
             self.rows.append(tidy_title(row.text[:end]))
+            self.headed = row.number
             return blanked(row, 0, end)
         row = blanked(row, *label(row.text.lower()))
         quoted = QUOTED.match(row.text)
@@ -95,7 +99,7 @@ class Title:
         if reading.may_part and reading.is_heading_alone:
             self.rows.append(tidy_title(text))
             return reading.kind is None
-        if self._names_the_day(reading, clause):
+        if self._names_the_day(reading, clause) or self._stands_behind_a_day(reading, typed):
             self.rows.append(tidy_title(typed))
             return True
         facts = {} if self._is_only_guessed(reading, clause) else reading.facts.keys() - {"effort"}
@@ -117,7 +121,7 @@ class Title:
 
     def effort(self) -> Effort | None:
         """How hard the day is to be: `Tuesday - light day`."""
-        parts = (part.strip() for words in self.rows for part in _PARTED.split(words.lower()))
+        parts = (_DAY.sub("", part).strip() for words in self.rows for part in _PARTED.split(words.lower()))
         return next((told for part in parts if (told := told_by(part).get("effort"))), None)
 
     def movement(self) -> Meaning | None:
@@ -131,6 +135,13 @@ class Title:
             return False
         below = read_row(clause.behind[0], self.lexicon, self.unit)
         return bool(below.kind or below.facts.keys() & _OPENERS)
+
+    def _stands_behind_a_day(self, reading: Reading, typed: str) -> bool:
+        """Whether it is what a day is called, whatever that names: it tells no amount. `Friday: stairs and bags`."""
+        is_told = any(piece.meaning and (piece.amount or piece.sets) for piece in reading.pieces)
+        facts = reading.facts.keys() - {"effort"}
+        opens = reading.kind or facts or reading.where != "lines"
+        return self.headed == reading.row.number and not (opens or is_told or re.search("[0-9]", typed))
 
     def _names_the_day(self, reading: Reading, clause: Clause) -> bool:
         """Whether a format and nothing else stands above a heading, or rows that tell it: `Intervals`, `wu 10 min`."""

@@ -28,6 +28,28 @@ def test_the_day_in_front_of_the_only_work_is_its_title():
     assert (found.session.title, found.not_understood) == ("Tue 10th", ())
 
 
+BELOW = "4 rounds for time\n10 squats\n8 push-ups"
+
+
+@pytest.mark.parametrize("named", ["stairs and bags", "rope and row", "two by two", "squats", "step by step"])
+@pytest.mark.parametrize("gap", ["\n", "\n\n"])
+def test_words_without_an_amount_behind_a_day_are_its_title_whatever_they_name(named, gap):
+    found = read_session(f"Friday: {named}{gap}{BELOW}", catalogue())
+    assert (found.session.title, found.not_understood) == (f"Friday - {named}", ())
+    assert [line.movement for line in found.session.blocks[0].lines] == ["air squat", "push-up"]
+
+
+@pytest.mark.parametrize("work", ["5 km run", "ten burpees"])
+def test_an_amount_behind_a_day_is_work_and_no_title(work):
+    found = read_session(f"Friday: {work}\n\n{BELOW}", catalogue())
+    assert (found.session.title, len(found.session.blocks)) == ("Friday", 2)
+
+
+def test_how_hard_a_day_is_to_be_is_said_without_its_name():
+    found = read_session(f"Thursday easy\n{BELOW}", catalogue())
+    assert found.session.blocks[0].effort.words == "easy"
+
+
 WEEK_IN_A_ROW = "mon: 5 rounds 10 push ups 10 squats. tues: rest. wed: 5k run easy"
 
 
