@@ -30,11 +30,8 @@ _ON_FOOT = re.compile(
 _JOGGED = re.compile(r"\bjog(?:ging)?\b")
 _FAST = frozenset(("fast", "hill"))
 _ON_FEET = re.compile(r"\b(?:jog|walk)(?:ging|ing)?\b")
-# `Row 4 x 10 @ 14 kg`: what is lifted in sets takes nobody anywhere.
-_LIFTED = re.compile(
-    r"^.*(?:\b[0-9]+\s?(?:kgs?|lbs?)\b|[0-9]\s?%|\b[0-9]{1,2}\s?x\s?[0-9]{1,2}\b(?![.,:'\"]|\s?(?:k|km|m|min|s|sec|h)[a-z]*\b)).*$",
-    re.MULTILINE,
-)
+# `Row 4 x 10 @ 14 kg`: what has a load takes nobody anywhere.
+_LIFTED = re.compile(r"^.*(?:\b[0-9]+\s?(?:kgs?|lbs?)\b|[0-9]\s?%).*$", re.MULTILINE)
 # `6 x 400 m`: intervals of nothing that is named are run, whatever else a board holds (common practice, no source).
 _BARE_FAR = re.compile(r"(?<![\w.])[1-9][0-9]?\s?x\s?[1-9][0-9]{2,3}\s?m?\s*(?:$|[,;@(])", re.MULTILINE)
 _WALKED = "brisk-walk"
