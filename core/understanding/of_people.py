@@ -56,7 +56,7 @@ def _of_part(words: str, context: Context, people: Sequence[str]) -> Understood:
         found = understand(Message(text=words, role="coach"), context)
         own = None if found.acts else _about_one(words, people)
         return Understood(acts=(own,)) if own else found
-    rest = _joined([_beside(one, context, people) for one in (*told.left, *told.why)])
+    rest = _joined([_beside(one, context, people) for one in (*told.left, *(why.words for why in told.why))])
     known = [one for one in told.orders if one.person in people]
     strangers = dict.fromkeys(one.person for one in told.orders if one.person not in people)
     return Understood(acts=(*map(_as_act, known), *rest.acts), unread=(*strangers, *rest.unread))

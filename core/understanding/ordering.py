@@ -27,20 +27,30 @@ _NO_AND_NO: Final = re.compile(r"\b(no [^\W\d_][\w-]+(?: [\w-]+)?)\s+(?=no [^\W\
 _ARROW: Final = re.compile(r"\s*(?:-+>|=+>|\u2192)\s*")
 
 
+# What is reckoned from what one session asks: a time that is told of something else isn't of it.
+_OF_ONE_SESSION: Final = frozenset({"amount", "less", "number"})
 _GIVEN: Final = frozenset({"amount", "load"})
+
+
+class Why(NamedTuple):
+    words: str
+    of: tuple[str, ...]
 
 
 class Told(NamedTuple):
     """The orders of a message; what else it tells.
 
     `left`: words that would order something, and of which nothing could be taken. `why`: what of somebody's body or
-    age was told beside an order, and of whom.
+    age was told beside an order.
     """
 
     orders: tuple[Order, ...] = ()
     left: tuple[str, ...] = ()
-    why: tuple[str, ...] = ()
-    of: tuple[str, ...] = ()
+    why: tuple[Why, ...] = ()
+
+    def why_of(self, name: str) -> str:
+        """What of it was told of them, and of nobody else."""
+        return ", ".join(one.words for one in self.why if name in one.of)
 
 
 class _Saying(NamedTuple):
@@ -103,12 +113,10 @@ def _with(
     why = [one for one in waiting if _tells_why(one.words, people)]
     plain = [one for one in waiting if named.issuperset(one.people) and _is_only_why(one.words, people)]
     left = [one.words for one in waiting if one not in why and one not in plain]
-    of = (*told.of, *(name for one in why for name in one.people), *found.of)
     return Told(
         (*told.orders, *found.orders),
         (*told.left, *left, *found.left),
-        (*told.why, *(one.words for one in why), *found.why),
-        tuple(dict.fromkeys(of)),
+        (*told.why, *(Why(one.words, one.people) for one in why), *found.why),
     )
 
 
@@ -198,7 +206,7 @@ def _at_one_time(done: Sequence[dict[str, Any]]) -> Iterator[dict[str, Any]]:
     """`No burpees and no swings this week`: a time that is told once is of all that is ordered in one breath."""
     times = [when for one in done if (when := {key: one[key] for key in ("day", "until") if key in one})]
     shared = times[0] if len(times) == 1 else {}
-    return (shared | one for one in done)
+    return (one if one.get("step") in _OF_ONE_SESSION else shared | one for one in done)
 
 
 def _each_of_its_own(thoughts: Iterable[Mapping[str, Any]]) -> bool:
@@ -211,7 +219,7 @@ def _told(
     words: str, done: Sequence[dict[str, Any]], named: Sequence[str], left: Sequence[str], why: Sequence[str]
 ) -> Told:
     orders = tuple(Order(text=words.strip(), person=one, **fields) for fields in done for one in named)
-    return Told(orders, tuple(left), tuple(why), tuple(named) if why else ())
+    return Told(orders, tuple(left), tuple(Why(one, tuple(named)) for one in why))
 
 
 def _fields(words: str, people: Sequence[str]) -> dict[str, Any]:

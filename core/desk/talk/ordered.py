@@ -1,5 +1,7 @@
 """What a coach orders for athletes who are named, or for the one they have just looked at."""
 
+import re
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -15,12 +17,13 @@ from core.desk.talk.not_got import left_over
 from core.desk.visit import Visit
 from core.notation.body.limits import read_limits
 from core.notation.coaching.some_of_them import some_of_them
-from core.notation.people import find_name, name_in_front, word_behind
-from core.notation.second_person import spoken_to
+from core.notation.people import find_name, name_in_front, spellings, word_behind
+from core.notation.second_person import BODY, spoken_to
 from core.notation.talk.chat import is_like_a_score
 from core.store.records import Membership
 from core.understanding import acts as a
 from core.understanding.ordering import strangers_in, told_in
+from core.understanding.several import each_alone
 
 _DONE: Final = (Ordered, WeekEased, AwayTold, AthleteHeld)
 
@@ -42,17 +45,30 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     outcome = words = Outcome()
     ordered = [one for one in told.orders if one.person not in strangers]
     for one in ordered:
-        spared = read_limits(", ".join(told.why)).limits if one.person in told.of else None
+        why = told.why_of(one.person)
+        spared = read_limits(why).limits if why else None
         outcome += await carry_out_order(visit, one, athletes[one.person], spared or ())
     for name in dict.fromkeys(one.person for one in ordered):
         words += await word_to_them(visit, text, athletes[name])
     unknown = [name for name in strangers if any(one.person == name for one in told.orders)]
     outcome += nobody_called(visit, unknown, athletes)
     if any(isinstance(say.what, _DONE) for say in outcome.says):
-        for name in (one for one in told.of if one not in strangers):
-            outcome += await offer_to_tell(visit, athletes[name], spoken_to(", ".join(told.why)))
+        of = dict.fromkeys(name for one in told.why for name in one.of if name not in strangers)
+        for name in of:
+            outcome += await offer_to_tell(
+                visit, athletes[name], as_said_of(name, told.why_of(name), tuple(of))
+            )
     left = () if words.says else told.left
     return each_card_once(outcome) + words + (await left_over(visit, left) if left else Outcome())
+
+
+def as_said_of(name: str, words: str, people: Sequence[str]) -> str:
+    """What was told of somebody's body, said to them, and nothing of anybody else: `Bo and Tam have bad knees`."""
+    called = "|".join(re.escape(one) for one in spellings([name]))
+    own = re.sub(rf"(?<!\w)(?:{called})['\u2019]s (?={BODY}\b)", "your ", words, flags=re.IGNORECASE)
+    alone = next((one for one in each_alone(own, people) if find_name(one, [name])), own)
+    found = find_name(alone, [name])
+    return spoken_to(found.rest if found else alone)
 
 
 def each_card_once(done: Outcome) -> Outcome:

@@ -275,3 +275,12 @@ async def test_why_somebody_has_not_done_it_is_asked_of_them(crew, ilse):
     await crew.coach.says("ilse hasnt done it, ask her why")
     await crew.coach.presses("Ask Ilse", on=await crew.coach.hears("why you haven't done it"))
     await ilse.hears("Marit asks why you haven't done it")
+
+
+async def test_what_is_told_of_one_body_is_passed_on_to_nobody_else(crew, ilse):
+    await crew.has("Bo")
+    await crew.coach.says("ilse is pregnant, go easy on her. bo's back is sore so no burpees")
+    hers = await crew.coach.hears("you are pregnant")
+    his = await crew.coach.hears("your back is sore")
+    assert "back" not in hers.text
+    assert "pregnant" not in his.text

@@ -95,13 +95,15 @@ def test_what_is_told_of_a_body_is_told_apart():
         ("Ilse", "easier", "this week"),
         ("Siri", "easier", "this week"),
     }
-    assert told.of == ("Ilse", "Siri")
+    assert told.why_of("Ilse") == "Ilse has a bad disc"
+    assert told.why_of("Siri") == "Siri is pregnant"
 
 
 def test_a_body_that_is_told_of_beside_somebody_elses_order_does_nothing_to_either():
     told = told_in("Bo has a dodgy disc, Siri no swings", PEOPLE)
     assert [one.person for one in told.orders] == ["Siri"]
-    assert told.why == ("Bo has a dodgy disc",)
+    assert told.why_of("Bo") == "Bo has a dodgy disc"
+    assert told.why_of("Siri") == ""
 
 
 @pytest.mark.parametrize(

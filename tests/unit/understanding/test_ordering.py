@@ -114,7 +114,7 @@ def test_what_tells_why_stands_in_the_way_of_nothing():
     words = "Tove's got a dodgy back so no deadlifts, goblet squats instead, till friday"
     [order] = told(words)
     assert order | {"movement": "deadlift", "to": "goblet squat", "until": "friday"} == order
-    assert told_in(words, PEOPLE).why == ("Tove's got a dodgy back",)
+    assert told_in(words, PEOPLE).why_of("Tove") == "Tove's got a dodgy back"
 
 
 @pytest.mark.parametrize(
@@ -164,4 +164,11 @@ def test_so_many_of_them_are_of_what_was_ordered_before():
 
 @pytest.mark.parametrize("why", ["her knee's bad", "her wrist is sore", "his back hurts"])
 def test_what_is_told_of_a_body_behind_an_order_is_why(why):
-    assert told_in(f"no squats for Tove {why} today", PEOPLE).why == (f"{why} today",)
+    assert told_in(f"no squats for Tove {why} today", PEOPLE).why_of("Tove") == f"{why} today"
+
+
+def test_what_is_told_of_one_is_told_of_nobody_else():
+    found = told_in("Tove is pregnant, go easy on her. Bo's back is sore so no swings", PEOPLE)
+    assert found.why_of("Tove") == "Tove is pregnant"
+    assert "Tove" not in found.why_of("Bo")
+    assert "pregnant" not in found.why_of("Bo")
