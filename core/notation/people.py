@@ -9,12 +9,13 @@ from core.notation.second_person import spoken_to
 _LEAD = re.compile(
     r"^\s*(?:(?:please|pls|sorry|oops)\W+)*(?:can you\s+|could you\s+)?"
     r"(?:(?:change|correct|fix|update|note(?: down)?|log|record|enter|(?:put|write|take|mark|jot) down"
-    r"|(?:add|put|mark)(?: in)?(?=\s.*\b(?:score|result|time)s?\b))\s+)?"
+    r"|(?:put|mark|have)(?=\s.*\bas\s+[0-9])|(?:add|put|mark)(?: in)?(?=\s.*\b(?:score|result|time)s?\b))\s+)?"
     r"(?:(?:(?:the|a)\s+)?(?:score|result|time)s?\s+(?:for|of)\s+)?",
     re.IGNORECASE,
 )
 _AFTER = re.compile(
-    r"^(?:['\u2019]?s(?=\s))?(?:['\u2019](?=\s))?(?:\s+(?:did|got|has|had|made|score|is))*[\s:,;\u2013-]+",
+    r"^(?:['\u2019]?s(?=\s))?(?:['\u2019](?=\s))?"
+    r"(?:\s+(?:did|got|has|had|made|score|is|(?:down )?as(?=\s+[0-9])))*[\s:,;\u2013-]+",
     re.IGNORECASE,
 )
 

@@ -17,6 +17,7 @@ _SOME: Final = re.compile(
     r"|(?:any|every|no)(?:one|body| one)(?: who(?:'?s| is| are)| that(?:'?s| is)?)? "
     rf"(?:{_AGED}|pregnant|injured|with (?:an? )?(?:bad|sore|dodgy|weak|stiff|painful|old|injured) \w+)"
     r"|(?:every(?:one|body)|all)\b.{0,30}? (?:except|but not|apart from|other than|besides) \w+"
+    r"|(?:those|people|folks?|athletes|members|all) with (?:an? )?(?:bad|sore|dodgy|weak|stiff|painful|old|injured) \w+"
     rf"|(?:those|people|folks?|athletes|members|whoever(?:'?s| is)?|all)(?: (?:who are|who is|aged))? {_AGED})",
     re.IGNORECASE,
 )

@@ -87,6 +87,7 @@ def test_a_score_is_of_whom_it_stands_with_and_not_of_whoever_did_great():
         ("Ilse 5 rounds, scaled, Bo 4+1", [("Ilse", "5 rounds, scaled"), ("Bo", "4+1")]),
         ("Tove 4+1; bo 3", [("Tove", "4+1"), ("Bo", "3")]),
         ("add Bo's score 12+3 and Cal's 10", [("Bo", "12+3"), ("Cal", "10")]),
+        ("put Bo down as 16:20 and Cal as 19:10", [("Bo", "16:20"), ("Cal", "19:10")]),
         ("put down 12+3 for Bo and 10 for Cal", [("Bo", "12+3"), ("Cal", "10")]),
         ("note down Bo 14:20, Ilse 15", [("Bo", "14:20"), ("Ilse", "15")]),
         ("Bo 3+2", []),
