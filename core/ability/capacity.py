@@ -201,6 +201,10 @@ class Capacity:
             return named
         return f"{named}/{self._catalogue.movement(named).variants[0].id}"
 
+    def has_tried(self, variant_id: str) -> bool:
+        """Whether this very way was shown, so that its number is theirs."""
+        return variant_id in self._tried
+
     def knows(self, movement: Movement) -> bool:
         """Whether anything was ever shown of a movement itself."""
         return movement.id in self._tested

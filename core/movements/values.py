@@ -101,7 +101,7 @@ class Demand(StrEnum):
     LEANT = "leant"  # leaning over under a weight, held up by a hand
     TWIST = "twist"
     DEEP_KNEE_BEND = "deep-knee-bend"
-    KNEE_LOAD = "knee-load"  # one knee carries, or is straightened fast, and isn't bent far
+    KNEE_LOAD = "knee-load"  # one knee carries, or a weight is driven up or caught fast; neither is bent far
     KNEELING = "kneeling"
     FLOOR = "floor"  # down to the floor and up again
     UP_AND_DOWN = "up-and-down"  # down to the floor and up again in every repetition
@@ -130,7 +130,7 @@ class Demand(StrEnum):
     BELLY_HANGS = "belly-hangs"  # on hands and toes, the trunk holds what hangs
     HELD_OVERHEAD = "held-overhead"  # a weight overhead on one's feet, with no hand to hold on
     QUICK_STEPS = "quick-steps"  # the feet hurry to the side, with nothing to hold
-    UNHELD = "unheld"  # from foot to foot or bent over, with no hand to hold on
+    UNHELD = "unheld"  # from foot to foot, bent over or pulled down, with no hand to hold on
     UNDERFOOT = "underfoot"  # standing on a band
     FEET_HELD = "feet-held"  # the feet are held down, and the hips pull
     LEG_CURL = "leg-curl"  # the back of the thigh alone bends the knee, or holds it
@@ -240,6 +240,7 @@ class Variant(Value):
     by its time: amount x seconds / seconds.
     `reserves`: share of one repetition's cost by reserve name; the limiting one sets the count.
     `seconds`: of one repetition, or of one metre; 1 for a hold. `met`: at that cadence, without a break.
+    `few`: so many are a set of it where nobody wrote it, as its cue says.
     `counts_kcal`: the machine does, so that kilocalories can be asked for.
     `seated`: stands in only for those who can't stand; whoever is written it does it.
     `spares`: what its like asks for and it is made to spare: behind them for whoever needn't.
@@ -262,6 +263,7 @@ class Variant(Value):
     reserves: dict[str, Annotated[float, Field(gt=0, le=1)]] = Field(min_length=1)
     seconds: Sourced
     met: Sourced | None = None
+    few: int | None = Field(default=None, gt=0)
     demands: tuple[Demand, ...] = ()
     skill: bool = False
     seated: bool = False

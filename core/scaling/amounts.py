@@ -114,7 +114,7 @@ def amount_of(asked: Asked, written: Done, to: Done) -> Amount:
     amount = asked.amount if asked.top is None else asked.top
     if amount is not None:
         amount = _carried(amount, asked, written, to, unit)
-        amount = _of_one_side(amount, unit, variant, clocked=asked.clocked) if parted else amount
+        amount = _parted(amount, asked, to, unit) if parted else amount
     whole = amount
     if amount is not None and _counts_pairs(asked, written, to, unit):
         amount = _of_one_side(amount, unit, variant, clocked=asked.clocked)
@@ -159,6 +159,15 @@ def _as_long_as_usual(amount: float, asked: Asked, written: Done, to: Done, unit
     most = max(fewest, max(dose.most_s, dose.of_written * as_written) / one)
     about = ABOUT_AS_LONG[written[0].id == to[0].id]
     return amount if amount <= about * most else as_counted(most, unit)
+
+
+def _parted(amount: float, asked: Asked, to: Done, unit: AmountUnit) -> float:
+    """So many a side; few stay as many in a turn that leaves time for both."""
+    few = min(amount, FEW_OF_A_HAND)
+    fits = unit is AmountUnit.REPS and asked.turn_s is not None
+    if fits and 2 * few * _seconds(unit, to) <= AT_WORK * (asked.turn_s or 0.0):
+        return max(few, _of_one_side(amount, unit, to[1], clocked=asked.clocked))
+    return _of_one_side(amount, unit, to[1], clocked=asked.clocked)
 
 
 def _of_one_side(amount: float, unit: AmountUnit, to: Variant, *, clocked: bool) -> float:

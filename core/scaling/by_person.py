@@ -39,6 +39,9 @@ USED_TO = flags({Demand.JUMPING, Demand.UPSIDE_DOWN})
 
 PULLS = frozenset({Part.ROW, Part.PULL})
 
+# Steps and hops: more of them go, and never harder. What is lifted fast may be jumped.
+FOR_BREATH = frozenset({Pattern.JUMP, Pattern.TRAVEL, Pattern.MOBILITY})
+
 # Somebody's furniture, and what stands in the street.
 AT_HOME = frozenset({"table", "chair", "stairs", "seat"})
 
@@ -113,6 +116,9 @@ def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     """What isn't made for whoever does it: steps for the unsteady, fists for a wrist that isn't sore."""
     if is_of_another_line(plan, way):
         yield Charge("again", plan.costs.again)
+    strengthens = plan.ways[0].movement.pattern not in {Pattern.LIFT, *FOR_BREATH} and not plan.breathless
+    if strengthens and way.movement.pattern in FOR_BREATH and not (athlete.takes_care or athlete.sits):
+        yield Charge("for_breath", plan.costs.for_breath)
     if leans_low(way, athlete):
         yield Charge("low_hold", plan.costs.low_hold)
     if is_made_harder(way.variant) and (athlete.is_new or athlete.goes_easy(plan.ways[0])):

@@ -4,10 +4,10 @@ from collections.abc import Iterator
 from math import inf, log
 
 from core.movements.values import Pattern
-from core.scaling.careful import is_for_speed
+from core.scaling.careful import QUICK, is_for_speed
 from core.scaling.costs import Charge, tenths
 from core.scaling.enough import goes_often, most_new, most_shown
-from core.scaling.fit import ABOUT, Fit
+from core.scaling.fit import ABOUT, Fit, fit
 from core.scaling.gear import Load
 from core.scaling.ways import Grip, Near
 from core.scaling.works import FEEBLE, FEW_EASY, FEWEST_LIGHT, HALF, Lift, Work
@@ -25,11 +25,17 @@ ABOUT_HALF = 0.45
 # A skill that they have is broken into two or three sets before it is left (estimate).
 SOON_BROKEN = log(3)
 
+# The hips lift so much more than is held in front of the chest (estimate): of their kilos this share counts.
+HIPS_LIFT = 1 / 2
+
 # Many of what is light are never farther from a heavy set than so many steps, however light (estimate).
 MOST_LIGHTER = 2
 
 # Whoever goes easy does so few of it, if they must, as soon as another movement (estimate).
 FAR_FEWER = log(3)
+
+# So little more than their best is written (estimate).
+A_LITTLE_MORE = 1.2
 
 # What is done for speed is done fresh, so that a few are enough.
 LEAST_FRESH = {Pattern.JUMP: 0, Pattern.LIFT: FEW_EASY}
@@ -100,6 +106,7 @@ def _of_other_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> I
     if work.meant_kg is None or hold is None:
         return
     costs, ratio = work.plan.costs, load.value * grip.hold.count / (work.meant_kg * hold.count)
+    ratio *= HIPS_LIFT if is_lifted_by_hips_instead(work) else 1.0
     if ratio > 1:
         yield Charge("heavier", costs.heavier * tenths(log(ratio)))
         return
@@ -117,12 +124,19 @@ def _of_other_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> I
         yield Charge("half_the_kilos", costs.half_the_kilos)
 
 
+def is_lifted_by_hips_instead(work: Work) -> bool:
+    """Whether the hips lift from the floor what the line holds up: a deadlift for a goblet squat."""
+    held_up = work.plan.ways[0].movement.pattern is Pattern.SQUAT
+    lifts = work.way.movement.pattern is Pattern.HINGE and not work.way.demands & QUICK
+    return held_up and lifts and not work.athlete.sits
+
+
 def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
     """What it costs that a set is harder or lighter than meant: what is written is never too light for the choice."""
     costs, plan = lift.work.plan.costs, lift.work.plan
-    if fitting.heavy > ABOUT and not _is_soon_broken(lift, fitting):
+    if fitting.heavy > lift.about(fitting) and not _is_soon_broken(lift, fitting):
         times = NOTHING_BELOW if lift.work.athlete.is_kept_from_easier(lift.work.way) else 1
-        yield Charge("hard", times * costs.hard * tenths(fitting.heavy - ABOUT))
+        yield Charge("hard", times * costs.hard * tenths(fitting.heavy - lift.about(fitting)))
     elif fitting.heavy > 0 and chooses_its_load(lift):
         yield Charge("a_little_hard", costs.a_little_hard)
     asked_for_more = plan.works_up or not lift.as_meant or lift.work.may_go_heavier
@@ -220,7 +234,8 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
         yield Charge("few_of_light", costs.few_of_light if few and _may_do_more(lift, fitting) else 0)
     elif part < 1 and not (work.volume_first and lift.as_meant):
         far = FAR_FEWER if lift.task is not None and lift.task.light_duty else inf
-        yield Charge("fewer", costs.fewer * tenths(min(-log(part), far)))
+        fewer = costs.fewer * tenths(min(-log(part), far))
+        yield Charge("fewer", fewer // 2 if _is_of_their_best(lift) else fewer)
     elif part > 1 and work.is_hard and not (work.plan.heavy and work.athlete.is_new):
         yield Charge("more", costs.more * tenths(log(part)))
     elif work.plan.heavy and (not work.is_hard or work.athlete.is_new):
@@ -228,6 +243,12 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
         done = round((work.way.amount or 0) * part)
         times = 2 if _would_be_too_much(lift, fitting, least / max(done, 1)) else 1
         yield Charge("few_of_light", costs.few_of_light // times if done < least else 0)
+
+
+def _is_of_their_best(lift: Lift) -> bool:
+    """Whether all of it would come near the best that they told: whoever has eight pull-ups does some of them."""
+    whole = None if lift.task is None else fit(lift.task, lift.moved_kg)
+    return whole is not None and (whole.cost or 0.0) <= A_LITTLE_MORE and lift.is_near_their_best(whole)
 
 
 def _would_be_too_much(lift: Lift, fitting: Fit, times: float) -> bool:

@@ -70,6 +70,7 @@ class Costs(NamedTuple):
     make_believe: int
     breathless: int
     nothing_used: int
+    for_breath: int
     off_the_seat: int
     pushes_again: int
     stepping: int

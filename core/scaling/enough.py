@@ -63,6 +63,12 @@ def most_of(work: Work) -> float:
     return SORE_SHARE if moved else 1.0
 
 
+def few_of(work: Work) -> float:
+    """The share of the amount that is a set of what its own cue asks for few of, where nobody wrote it."""
+    few, amount = work.way.variant.few, work.way.amount
+    return 1.0 if not few or not amount or work.way.near is Near.WRITTEN else min(1.0, few / amount)
+
+
 def careful_of(lift: Lift, whole: Fit) -> float:
     """The share of the amount that whoever takes care does of what they may hardly do, counted as it comes again.
 
@@ -75,7 +81,8 @@ def careful_of(lift: Lift, whole: Fit) -> float:
     if way.is_hold:
         first = FIRST_HOLD_S if way.demands & DOWN else FIRST_LEAN_S
         return 1.0 if athlete.capacity.knows(way.movement) else min(1.0, first / way.amount)
-    reps = max(min(share_at_once(athlete) * likely(whole), most_shown(lift)), shown_by_harder(lift))
+    share = CAREFUL_SHARE if athlete.capacity.has_tried(way.id) else share_at_once(athlete)
+    reps = max(min(share * likely(whole), most_shown(lift)), shown_by_harder(lift))
     once = reps / way.set_amount * work.plan.rung
     pieces = 1.0 if athlete.is_frail else work.plan.pieces
     return min(1.0, once * pieces) if way.counts_reps else 1.0
@@ -126,10 +133,16 @@ def _is_harder(shown: Shown, lift: Lift) -> bool:
 
 
 def most_new(lift: Lift, whole: Fit) -> float:
-    """With a weight that they never showed as many as half of what surely goes, for whoever is new."""
+    """With a weight that they never showed as many as half of what surely goes, for whoever is new.
+
+    Overhead for anybody two thirds of what is likely, and no more than eight, if they showed nothing of the kind.
+    """
     work = lift.work
-    if not (work.athlete.is_new and work.way.grips) or work.plan.works_up or work.is_shown:
+    if not work.way.grips or work.plan.works_up or work.is_shown:
         return inf
+    if not work.athlete.is_new:
+        seen = Demand.OVERHEAD not in work.way.variant.demands or any(_alike(lift))
+        return inf if seen else min(FEWEST_LIGHT, max(1.0, float(int(CAREFUL_SHARE * likely(whole)))))
     share = FRAIL_SHARE if work.athlete.is_frail else CAREFUL_SHARE
     return max(1.0, float(int(share * whole.cautious)), shown_by_harder(lift))
 

@@ -25,6 +25,8 @@ BREATHES = 0.5
 MOST_UNNAMED = 12
 MOST_OF_ITS_OWN = 2
 
+# Nobody holds still for a heavy lift (estimate).
+HEAVY_HOLD = 3
 # Without heavy things a hard way of another movement that is named is as near as so many steps (estimate).
 AWAY_FROM_HEAVY = 2
 
@@ -122,7 +124,7 @@ def _charges(of: Compared, catalogue: Catalogue) -> Iterator[tuple[str, float]]:
     if (goes_on or not same) and written[0].main_of(written[1]) is Part.BREATH:
         yield "nothing_used", not way[1].holds and all(FURNITURE.intersection(need) for need in way[1].needs)
     yield "one_sided", of.one_sided
-    yield "other_counting", _changes_counting(of, written, way)
+    yield "other_counting", _changes_counting(of, written, way) * (HEAVY_HOLD if of.heavy else 1)
     yield "long_piece", _is_long(of.units[1], way) and not _is_long(of.units[0], written)
 
 

@@ -5,7 +5,7 @@ from math import inf
 
 from core.scaling.athlete import Athlete
 from core.scaling.by_person import is_of_another_line
-from core.scaling.charging import is_light_enough
+from core.scaling.charging import HIPS_LIFT, is_lifted_by_hips_instead, is_light_enough
 from core.scaling.costs import Charge
 from core.scaling.gear import Load
 from core.scaling.heaviest import heaviest_beside, most_kg
@@ -153,4 +153,6 @@ def _there(work: Work, grip: Grip, orders: Orders) -> Sequence[Load]:
 
 def _heaviest(work: Work, grip: Grip) -> float:
     most = heaviest_beside(work.athlete, work.meant_kg, grip)
+    if is_lifted_by_hips_instead(work) and not work.athlete.takes_care:
+        most /= HIPS_LIFT
     return min(most, SPARING * work.meant_kg) if work.spares and work.meant_kg is not None else most

@@ -21,12 +21,13 @@ from core.sessions.values import Block, Format, Line, Session
 WITHOUT_REST = {Format.AMRAP, Format.FOR_TIME}
 
 # Of what is light up to twice as many are done, and half as many more of what has no load; instead of a heavy set of up
-# to six, up to fifteen (common practice, no source: heavy days without heavy things are 8-15 hard repetitions).
+# to six, up to twelve (common practice, no source: heavy days without heavy things are eight to twelve hard ones).
 TWICE = 2.0
 HALF_MORE = 1.5
 HEAVY_SET = 6
 TO_REST_S = 90
 LIGHT_SET = 15.0
+HARD_SET = 12.0
 
 
 # Sessions of today and yesterday are what is asked for.
@@ -229,7 +230,7 @@ def _most_more(block: Block, line: Line, *, loaded: bool) -> float:
     if block.scheme or line.amount is None or line.unit is not AmountUnit.REPS or block.work_s is not None:
         return 1.0
     if _is_heavy_set(block, line):
-        return max(TWICE, LIGHT_SET / line.amount)
+        return max(TWICE, HARD_SET / line.amount)
     most = TWICE if loaded and block.format is not Format.INTERVALS else HALF_MORE
     return min(most, max(1.0, LIGHT_SET / line.amount)) if block.format is Format.SETS else most
 

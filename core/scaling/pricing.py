@@ -13,6 +13,7 @@ from core.scaling.costs import Charge
 from core.scaling.enough import (
     careful_of,
     enough_of,
+    few_of,
     goes_often,
     least_of,
     longest_of,
@@ -55,6 +56,8 @@ NEARLY = 0.8
 NEARLY_EASY = 0.35
 SOME_WEIGHT = 0.5
 HARD_SET = 0.8
+# Less than so much of all that goes is no heavy set, however short the rest (estimate).
+SOME_OF_ALL = 0.35
 # What is done for speed is hardly made up by number (estimate).
 FAST_MORE = 1.5
 # What is worked up to is at least so near to all that goes; else so many are done of it as are hard.
@@ -125,7 +128,8 @@ def every_of(lift: Lift) -> Iterator[Option]:
 def _doses(lift: Lift) -> Iterator[Dose]:
     work, task = lift.work, lift.task
     if task is None:
-        yield Dose(_of_a_band(work), UNCOUNTED)
+        most = most_shown(lift) / work.way.amount if work.way.amount and work.way.resists else inf
+        yield Dose(min(_of_a_band(work), most), UNCOUNTED)
         return
     whole = fit(task, lift.moved_kg)
     bounded = _bounded(lift, whole)
@@ -151,8 +155,8 @@ def _bounded(lift: Lift, whole: Fit) -> tuple[Dose, ...] | None:
     Whoever isn't used to it does less of the same way that they would do all of.
     """
     assert lift.task is not None
-    safe, enough = most_of(lift.work), enough_of(lift.work)
-    part, least = min(safe, enough, careful_of(lift, whole)), least_of(lift.work)
+    safe, enough, few = most_of(lift.work), enough_of(lift.work), few_of(lift.work)
+    part, least = min(safe, enough, careful_of(lift, whole), few), least_of(lift.work)
     brief = whole if part == 1 else fit(lift.task, lift.moved_kg, part)
     if brief.light > 0 and part < least:
         part, brief = least, fit(lift.task, lift.moved_kg, least)
@@ -160,12 +164,14 @@ def _bounded(lift: Lift, whole: Fit) -> tuple[Dose, ...] | None:
         return None
     if brief.refused is not None:
         return ()
-    return (_dose(part, brief, list(of_effort(lift, whole if safe == 1 else brief))),)
+    own = part >= HALF and lift.work.athlete.capacity.has_tried(lift.work.way.id)
+    charges = list(of_effort(lift, whole if safe == few == 1 and not own else brief))
+    return (_dose(part, brief, [*charges, *(of_amount(lift, brief, part) if part == few else ())]),)
 
 
 def _charges(lift: Lift, fitting: Fit, part: float) -> list[Charge]:
     charges: list[Charge] = []
-    if fitting.heavy > (0.0 if chooses_its_load(lift) else ABOUT) or fitting.light > ABOUT:
+    if fitting.heavy > (0.0 if chooses_its_load(lift) else lift.about(fitting)) or fitting.light > ABOUT:
         charges += of_effort(lift, fitting)
     if part != 1 or lift.light_set or lift.work.plan.heavy:
         charges += of_amount(lift, fitting, part)
@@ -294,7 +300,9 @@ def _is_easy(work: Work, grip: Grip | None, load: Load | None) -> bool:
     """Whether a set of so many is less than what is meant, though it need not be, so that more of it are done."""
     if work.task is None or work.spares:
         return False
-    return fit(work.task, work.moved_kg(grip, load)).light > ABOUT
+    found = fit(work.task, work.moved_kg(grip, load))
+    stands_in = work.way.near is not Near.WRITTEN and work.plan.line.load_rule is None
+    return found.light > ABOUT or (stands_in and (found.cost or 1.0) < SOME_OF_ALL)
 
 
 def _can_work_up(work: Work, grip: Grip) -> bool:
@@ -332,7 +340,7 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
             and not work.athlete.does_no_more
         ):
             yield from _more(lift, task, whole, amount)
-    elif whole.heavy > ABOUT or whole.refused is not None:
+    elif whole.heavy > lift.about(whole) or whole.refused is not None:
         yield from _fewer(work.way, task, whole, amount)
 
 

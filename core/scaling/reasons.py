@@ -102,9 +102,14 @@ def _sore_place(option: Option, athlete: Athlete, about: str | None = None) -> s
 
 
 def _more_than_written(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:
-    """How much more it is than what is written, where what both arms do counts for both; None where it is no more."""
+    """How much more it is than what is written, where what both arms do counts for both; None where it is no more.
+
+    Nor where the hips lift instead what the line holds up: nobody compares the two.
+    """
     written = plan.load_kg(athlete.pair)
     if written is None or option.way is None or option.load is None:
+        return None
+    if plan.ways[0].movement.pattern is Pattern.SQUAT and option.way.movement.pattern is Pattern.HINGE:
         return None
     grip = next(grip for grip in option.way.grips if grip.hold == option.hold)
     more = option.load.kg - Decimal(str(round(grip.written, 3))) * written

@@ -17,7 +17,8 @@ from core.sessions.values import Block, Format
 
 # So many points above the cheapest are looked at first: a change of implement before and one behind.
 LITTLE = 4
-# Plates are changed and a bag is filled in so many seconds (estimate).
+# Plates are changed and a bag is filled in so many seconds; where a turn comes with the clock its work takes as long
+# (estimates).
 TO_SET_ANEW_S = 60
 PARTS: tuple[Part, ...] = ("buy_in", "lines", "cash_out")
 
@@ -156,7 +157,7 @@ def _chosen(block: Block, sections: Sequence[Sequence[Row]]) -> Walk:
 def _leaves_time(block: Block) -> bool:
     """Whether a bar or an adjustable can be set anew between two lines."""
     if block.format in {Format.SETS, Format.INTERVALS}:
-        return max(block.rest_s or 0, block.every_s or 0) >= TO_SET_ANEW_S
+        return max(block.rest_s or 0, (block.every_s or 0) / 2) >= TO_SET_ANEW_S
     return block.format in {Format.MAX_LOAD, Format.QUALITY}
 
 

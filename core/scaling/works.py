@@ -7,7 +7,7 @@ from typing import NamedTuple
 from core.movements.values import Hold
 from core.scaling.athlete import Athlete
 from core.scaling.costs import Charge
-from core.scaling.fit import UNCOUNTED, Fit, Task
+from core.scaling.fit import ABOUT, UNCOUNTED, Fit, Task
 from core.scaling.gear import Load
 from core.scaling.ways import Grip, LinePlan, Way
 
@@ -15,14 +15,18 @@ from core.scaling.ways import Grip, LinePlan, Way
 HALF = 0.5
 FEEBLE = -log(HALF)
 
-# Instead of the few repetitions of a heavy set: eight to fifteen hard ones (common practice, no source), but for what
-# is nearly as heavy.
-FEWEST_LIGHT, MOST_LIGHT = 8, 15
+# Instead of the few repetitions of a heavy set: eight to twelve hard ones (common practice, no source: beyond that it
+# is another day), but for what is nearly as heavy.
+FEWEST_LIGHT, MOST_LIGHT = 8, 12
 # What is done for speed is done fresh: so few jumps or fast lifts in a set, however light (common practice, no source).
 MOST_FRESH = 5
 # Whoever goes easy or is new does no heavy single, but so many easy ones.
 FEW_EASY = 5
 SOME_EASY = 10
+
+# So much of the best that somebody told is near it: nobody does that again and again. With a weight it begins sooner,
+# as a lighter one takes nothing off (estimates).
+NEAR_BEST, NEAR_BEST_LOAD = 0.84, 0.78
 
 Bill = tuple[Charge, ...]
 
@@ -129,3 +133,15 @@ class Lift(NamedTuple):
     task: Task | None
     charges: Bill
     least: int
+
+    def is_near_their_best(self, fitting: Fit) -> bool:
+        """Whether a set comes near the best that they told of this very way, and no share of it is written."""
+        rule = self.work.plan.line.load_rule
+        told = rule is not None and (rule.percent is not None or rule.effort is not None or rule.heavy)
+        tried = not told and self.work.athlete.capacity.has_tried(self.work.way.id)
+        near = NEAR_BEST if self.load is None else NEAR_BEST_LOAD
+        return tried and fitting.cost is not None and fitting.cost > near
+
+    def about(self, fitting: Fit) -> float:
+        """How far outside the window a set is as meant: near their own best the number is theirs, and no guess."""
+        return 0.0 if self.is_near_their_best(fitting) else ABOUT

@@ -27,7 +27,7 @@ def test_what_is_nearly_as_heavy_and_easy_for_them_is_done_more_often():
     who = athlete(sex="male", mass=92, experience="trained", owns=["2x dumbbell 15"], tests=STRONG)
     line = only_line("4 x 6 strict press @ 40/25 kg\nrest 90 s", who)
     assert line.load_kg == Decimal(15)
-    assert (line.amount or 0) >= 10
+    assert 8 <= (line.amount or 0) <= 12
 
 
 def test_whoever_is_new_does_no_handful_of_what_is_light():

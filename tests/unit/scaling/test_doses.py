@@ -10,7 +10,7 @@ from core.movements.values import Part
 from core.scaling.doses import dose_of, doses
 from tests.unit.scaling.people import athlete, did, lines, only_line, version
 
-ABLE = (did("push-up", 25), did("air squat", 60), did("sit-up", 60))
+ABLE = (did("push-up", 40), did("air squat", 60), did("sit-up", 60))
 QUIET = Space(jumping=False, running=False)
 ROUNDS = "4 rounds for time\n"
 
