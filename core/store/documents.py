@@ -39,7 +39,7 @@ class Kind(Generic[T]):
     schema: int = 1
 
 
-SESSION = Kind("session", Session, schema=3)
+SESSION = Kind("session", Session, schema=4)
 VERSION = Kind("version", Version, schema=7)
 PROFILE = Kind("profile", Profile, schema=8)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
@@ -162,6 +162,11 @@ def _all_sets_counted(body: Body) -> Body:
 @upcasts(SESSION.name, from_schema=2)
 def _an_effort_was_an_aim(body: Body) -> Body:
     return {**body, "blocks": [_with_its_effort(block) for block in body["blocks"]]}
+
+
+@upcasts(SESSION.name, from_schema=3)
+def _nothing_was_left_to_each(body: Body) -> Body:
+    return body
 
 
 def _with_its_effort(block: Body) -> Body:
