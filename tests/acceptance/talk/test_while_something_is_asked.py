@@ -167,10 +167,10 @@ async def test_a_number_of_something_else_answers_nothing(asked_how_many, words)
     assert "How many v-ups" in again.text
 
 
-async def test_pain_beside_the_answer_is_heard_before_it(asked_how_many):
+async def test_pain_beside_the_last_answer_is_heard_before_the_version_that_spares_it(asked_how_many):
     await asked_how_many.says("10ish, but my shoulder hurts")
-    heard = await asked_how_many.hears("I'm sorry about your shoulder")
-    assert "How many goblet squats" in heard.text
+    await asked_how_many.hears("I'm sorry about your shoulder")
+    await asked_how_many.hears("stop if your shoulder hurts")  # the version: nothing else was to be asked
 
 
 async def test_another_movement_than_the_asked_one_is_kept_as_that(asked_how_many):

@@ -202,7 +202,7 @@ def test_the_pace_of_a_round_is_that_of_the_score():
 
 
 def test_what_will_break_is_broken_from_the_start():
-    (broken,) = expected("5 rounds for time\n14 push-ups\n200 m run", athlete(16)).pacing.broken
+    (broken,) = expected("5 rounds for time\n14 push-ups\n200 m run", athlete(20)).pacing.broken
     assert broken.movement == "push-up"
     assert sum(broken.parts) == 14
     assert sorted(broken.parts, reverse=True) == list(broken.parts)

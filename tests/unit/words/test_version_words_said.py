@@ -204,8 +204,8 @@ def test_one_weight_where_it_could_be_two_is_said_to_be_held_in_both_hands(text,
     ("owns", "told"),
     [
         ("barbell 20 to 140 by 5", "1 deadlift with a barbell"),
-        ("backpack to 15", "12 deadlifts with a pause below the knee (backpack filled to 15 kg)"),
-        ("band", "15 deadlifts against a band"),
+        ("backpack to 15", "12 romanian deadlifts, three seconds down (backpack filled to 15 kg)"),
+        ("band", "12 deadlifts against a band"),
     ],
 )
 def test_what_the_heaviest_is_lifted_with_is_named_though_no_load_is(owns, told):
