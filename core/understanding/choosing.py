@@ -14,9 +14,6 @@ WEIGHTS: Final = Path(__file__).parent / "weights" / "weights.json.gz"
 # How much the second opinion counts beside the first.
 _SECOND: Final = 0.4
 _SUREST: Final = 1e-6
-# How much it counts of a stretch what the whole message tells, and how sure that may be.
-_AMID: Final = 0.3
-_BOUNDS: Final = (-2.0, 3.0)
 
 
 class Heard(NamedTuple):
@@ -37,19 +34,14 @@ class Ear:
     one: Chooser
     each: Chooser
 
-    def amid(self, found: Iterable[str]) -> Numbers:
-        """Of each act how likely it is told anywhere in a message, as bounded logarithmic odds."""
-        return np.clip(self.each.odds(list(dict.fromkeys(found))), *_BOUNDS)
-
-    def hear(self, found: Iterable[str], amid: Numbers | None = None) -> Heard:
-        """`amid`: what is told in all of the message of which this is a stretch."""
+    def hear(self, found: Iterable[str]) -> Heard:
         facts = list(dict.fromkeys(found))
         chances, odds = self.one.chances(facts), self.each.odds(facts)
         costs = np.logaddexp(0.0, odds)
         alone = np.full(len(chances), costs.sum())
         both, second = self._both
         alone[both] -= costs[second]
-        chances[both] = _agreed(chances[both], odds[second], 0.0 if amid is None else amid[second])
+        chances[both] = _agreed(chances[both], odds[second])
         names = self.one.names
         return Heard(
             dict(zip(names, chances.tolist(), strict=True)),
@@ -63,10 +55,10 @@ class Ear:
         return [self.one.names.index(name) for name in known], [self.each.names.index(name) for name in known]
 
 
-def _agreed(chances: Numbers, odds: Numbers, amid: Numbers | float) -> Numbers:
-    """One chance of two opinions: the mean of their logarithmic odds, moved by what the message tells as a whole."""
+def _agreed(chances: Numbers, odds: Numbers) -> Numbers:
+    """One chance of two opinions: the mean of their logarithmic odds."""
     sure = np.clip(chances, _SUREST, 1 - _SUREST)
-    both = (1 - _SECOND) * np.log(sure / (1 - sure)) + _SECOND * odds + _AMID * amid
+    both = (1 - _SECOND) * np.log(sure / (1 - sure)) + _SECOND * odds
     return np.asarray(1 / (1 + np.exp(-both)))
 
 

@@ -5,11 +5,10 @@ from dataclasses import dataclass, field, replace
 from math import log
 from typing import Final, cast
 
-from core.choosers import Numbers
 from core.understanding.acts import AnyAct, Sign, Stop
 from core.understanding.choosing import ear
 from core.understanding.clauses import Piece, pieces
-from core.understanding.features import WHOLE, features
+from core.understanding.features import features
 from core.understanding.lexicon import lexicon
 from core.understanding.marks import Marked, mark
 from core.understanding.mood import Mood, mood, tells
@@ -194,9 +193,7 @@ def _segmented(marked: Marked, message: Message, context: Context) -> list[Chose
     found = pieces(marked, odds_of_places(marked, begins()), boards=message.role == "coach")
     if not found:
         return []
-    whole = features(marked, 0, len(marked.words), context.question, session=context.session is not None)
-    amid = ear(message.role).amid(fact for fact in whole if fact != WHOLE) if len(found) > 1 else None
-    single = [_choose(marked, one, one, message, context, amid=amid) for one in found]
+    single = [_choose(marked, one, one, message, context) for one in found]
     best: list[tuple[float, list[Chosen]]] = [(0.0, [])]
     reach = _LONGEST_STRETCH if len(found) <= _MANY_PIECES else _SHORT_STRETCH
     for end in range(1, len(found) + 1):
@@ -206,7 +203,7 @@ def _segmented(marked: Marked, message: Message, context: Context) -> list[Chose
             one = (
                 inner[0]
                 if len(inner) == 1
-                else _choose(marked, found[start], found[end - 1], message, context, inner, amid)
+                else _choose(marked, found[start], found[end - 1], message, context, inner)
             )
             cost = best[start][0] + one.cost + _parting(found[start])
             ways.append((cost, [*best[start][1], one]))
@@ -246,12 +243,11 @@ def _choose(
     message: Message,
     context: Context,
     inner: Sequence[Chosen] = (),
-    amid: Numbers | None = None,
 ) -> Chosen:
     """The likeliest act whose fields are told, and that accounts for what is named."""
     start, end = first.start, last.end
     found = features(marked, start, end, context.question, session=context.session is not None)
-    heard = ear(message.role).hear(found, amid)
+    heard = ear(message.role).hear(found)
     chances = heard.chances
     likely = sorted(chances, key=chances.__getitem__, reverse=True)[:_TRIED]
     stretch = Stretch(marked, start, end, context)
